@@ -1,0 +1,4 @@
+/** The calotte command. */
+module dev.calotte.cli {
+    requires dev.calotte.core;
+}

@@ -1,0 +1,51 @@
+package dev.calotte.document;
+
+import java.util.List;
+
+/**
+ * A flat sheet of shapes to be worked at full size. Its lower left corner is the origin and y points up; every shape
+ * lies inside it.
+ *
+ * @param name where the file belongs
+ * @param title what it shows
+ * @param widthMm along x
+ * @param heightMm along y
+ * @param parts what lies on it, in the order in which it is worked
+ */
+public record Drawing(String name, String title, double widthMm, double heightMm, List<Part> parts)
+        implements Document {
+
+    /**
+     * Shapes that belong to one piece.
+     *
+     * @param mark the mark of the piece, unique in the drawing, of the characters {@code A-Z a-z 0-9 . _ -}
+     * @param description what the piece is, for people
+     * @param shapes its shapes, in the order in which they are worked
+     */
+    public record Part(String mark, String description, List<Shape> shapes) {
+
+        /**
+         * Copies the list.
+         *
+         * @param mark the mark of the piece
+         * @param description what the piece is
+         * @param shapes its shapes
+         */
+        public Part {
+            shapes = List.copyOf(shapes);
+        }
+    }
+
+    /**
+     * Copies the list.
+     *
+     * @param name where the file belongs
+     * @param title what it shows
+     * @param widthMm along x
+     * @param heightMm along y
+     * @param parts what lies on it
+     */
+    public Drawing {
+        parts = List.copyOf(parts);
+    }
+}

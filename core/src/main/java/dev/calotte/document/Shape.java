@@ -1,0 +1,12 @@
+package dev.calotte.document;
+
+/** Something that a tool follows. Millimetres, y upwards. */
+public sealed interface Shape permits Path, Circle {
+
+    /**
+     * What is done along it.
+     *
+     * @return the operation
+     */
+    Operation operation();
+}

@@ -1,0 +1,61 @@
+package dev.calotte.dome;
+
+import dev.calotte.dome.Size.Measure;
+import dev.calotte.problem.CalotteException;
+import dev.calotte.problem.Problem.Code;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Finds the radius. Every measure grows with the radius, so a part of the sphere that does not depend on the radius
+ * gives it in closed form; a part above a fixed height does depend on it, and {@link LevelSearch} finds it.
+ *
+ * @param cap what stays of the unit sphere
+ * @param radiusMm the radius
+ * @param note what to tell the reader about the part that stays
+ */
+record Sizing(Cap cap, double radiusMm, Optional<String> note) {
+
+    static Sizing of(DomeSpec spec) {
+        Ball ball = new Ball(spec);
+        if (spec.keep() instanceof Keep.Rows rows) {
+            RowCut cut = RowCut.of(spec, rows);
+            return fixed(spec, new Cap(ball, t -> cut.rows() == cut.of() || ball.lastRow(t) <= cut.rows()), cut.note());
+        }
+        if (spec.keep() instanceof Keep.AboveHeight above && above.heightMm() != 0) {
+            return above(spec, ball, above.heightMm());
+        }
+        boolean whole = spec.keep() instanceof Keep.Whole;
+        return fixed(spec, new Cap(ball, t -> whole || ball.lowest(t) >= -Ball.LEVEL), Optional.empty());
+    }
+
+    private static Sizing fixed(DomeSpec spec, Cap cap, Optional<String> note) {
+        double unit = new CapMeasures(cap).of(spec.size().measure());
+        if (!(unit > 0)) {
+            throw new CalotteException(
+                    Code.CONFLICT,
+                    "size."
+                            + spec.size()
+                                    .measure()
+                                    .name()
+                                    .toLowerCase(Locale.ROOT)
+                                    .replace('_', '-'),
+                    "a whole sphere has no floor.",
+                    "Give its radius, height or longest-strut, or keep a part of it.");
+        }
+        return new Sizing(cap, linear(spec.size()) / unit, note);
+    }
+
+    private static Sizing above(DomeSpec spec, Ball ball, double heightMm) {
+        double radius = spec.size().measure() == Measure.RADIUS
+                ? spec.size().value()
+                : new LevelSearch(ball, heightMm, spec.size()).radiusMm();
+        double level = heightMm / radius - Ball.LEVEL;
+        return new Sizing(new Cap(ball, t -> ball.lowest(t) >= level), radius, Optional.empty());
+    }
+
+    /** The size as a length: the root of an area. */
+    static double linear(Size size) {
+        return size.measure() == Measure.FLOOR_AREA ? Math.sqrt(size.value()) : size.value();
+    }
+}

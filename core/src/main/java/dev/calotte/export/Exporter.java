@@ -1,0 +1,40 @@
+package dev.calotte.export;
+
+import dev.calotte.document.Document;
+import java.io.IOException;
+import java.io.OutputStream;
+
+/**
+ * Writes documents in one format. An exporter keeps no state between calls and may be used by several threads. The same
+ * document gives the same bytes on every machine, in every locale and time zone.
+ *
+ * <p>A module offers its exporter twice, with {@code provides} in its module descriptor and in
+ * {@code META-INF/services}, so that it is found on the module path and on the class path.
+ */
+public interface Exporter {
+
+    /**
+     * The format, which is also the folder and the ending of its files.
+     *
+     * @return a word of lower-case letters, for example {@code dxf}; unique among the installed exporters
+     */
+    String format();
+
+    /**
+     * Whether this exporter can write a document.
+     *
+     * @param document a document
+     * @return true if {@link #write} takes it
+     */
+    boolean accepts(Document document);
+
+    /**
+     * Writes a document. The stream is flushed and left open.
+     *
+     * @param document a document that this exporter accepts
+     * @param out where to write
+     * @throws IOException if the stream does not take the bytes
+     * @throws IllegalArgumentException if the document is not accepted or holds what the format cannot say
+     */
+    void write(Document document, OutputStream out) throws IOException;
+}

@@ -1,0 +1,248 @@
+package dev.calotte.geometry;
+
+import java.util.Arrays;
+
+/**
+ * How triangles join along their edges: a half-edge structure in plain arrays, linear in the number of triangles.
+ *
+ * <p>Half-edge {@code h = 3 f + k} runs from corner k of triangle f to corner k + 1, counter-clockwise as the triangle
+ * is listed. Edges are numbered in the order in which their first half-edge comes. Every edge has one or two
+ * triangles, and at every vertex the triangles form a single fan.
+ */
+public final class TriangleNet {
+
+    private static final int NONE = -1;
+
+    private final int vertexCount;
+    private final int[] corners;
+    private final int[] twins;
+    private final int[] edgeOf;
+    private final int[] firstHalf;
+    private final int[] spoke;
+
+    /**
+     * Joins triangles along their common edges.
+     *
+     * @param vertexCount how many vertices there are; each must be used
+     * @param corners three vertex numbers a triangle, counter-clockwise; not copied and not to be changed
+     * @throws IllegalArgumentException if an edge has more than two triangles or two that run the same way, if a
+     *     vertex is unused, or if triangles touch at a vertex without sharing an edge there
+     */
+    public TriangleNet(int vertexCount, int[] corners) {
+        this.vertexCount = vertexCount;
+        this.corners = corners;
+        this.twins = pair(vertexCount, corners);
+        this.edgeOf = new int[corners.length];
+        this.firstHalf = numberEdges();
+        this.spoke = spokes();
+    }
+
+    private static int[] pair(int vertexCount, int[] corners) {
+        int[] start = new int[vertexCount + 1];
+        for (int corner : corners) {
+            start[corner + 1]++;
+        }
+        Arrays.parallelPrefix(start, Integer::sum);
+        int[] next = start.clone();
+        int[] leaving = new int[corners.length];
+        for (int h = 0; h < corners.length; h++) {
+            leaving[next[corners[h]]++] = h;
+        }
+        int[] twins = new int[corners.length];
+        for (int h = 0; h < corners.length; h++) {
+            twins[h] = twin(h, corners, start, leaving);
+        }
+        return twins;
+    }
+
+    private static int twin(int h, int[] corners, int[] start, int[] leaving) {
+        int from = corners[h];
+        int to = corners[after(h)];
+        int same = 0;
+        for (int i = start[from]; i < start[from + 1]; i++) {
+            same += corners[after(leaving[i])] == to ? 1 : 0;
+        }
+        int found = NONE;
+        for (int i = start[to]; i < start[to + 1]; i++) {
+            if (corners[after(leaving[i])] == from) {
+                found = leaving[i];
+            }
+        }
+        if (same != 1 || from == to) {
+            throw new IllegalArgumentException("the edge from " + from + " to " + to + " is used twice the same way");
+        }
+        return found;
+    }
+
+    private int[] numberEdges() {
+        int[] first = new int[corners.length];
+        int count = 0;
+        for (int h = 0; h < corners.length; h++) {
+            if (twins[h] == NONE || h < twins[h]) {
+                first[count] = h;
+                edgeOf[h] = count++;
+            } else {
+                edgeOf[h] = edgeOf[twins[h]];
+            }
+        }
+        return Arrays.copyOf(first, count);
+    }
+
+    /** For each vertex the half-edge from which its fan is walked counter-clockwise: the open side's, if there is one. */
+    private int[] spokes() {
+        int[] spokes = new int[vertexCount];
+        int[] triangles = new int[vertexCount];
+        Arrays.fill(spokes, NONE);
+        for (int h = 0; h < corners.length; h++) {
+            int v = corners[h];
+            triangles[v]++;
+            if (spokes[v] == NONE || twins[h] == NONE) {
+                spokes[v] = h;
+            }
+        }
+        for (int v = 0; v < vertexCount; v++) {
+            if (spokes[v] == NONE || fanSize(spokes[v]) != triangles[v]) {
+                throw new IllegalArgumentException("the triangles at vertex " + v + " do not form a single fan");
+            }
+        }
+        return spokes;
+    }
+
+    private int fanSize(int first) {
+        int size = 0;
+        int h = first;
+        do {
+            size++;
+            h = turn(h);
+        } while (h != NONE && h != first);
+        return size;
+    }
+
+    /**
+     * The half-edge after a half-edge, counter-clockwise round its triangle.
+     *
+     * @param half a half-edge
+     * @return the next one
+     */
+    public static int after(int half) {
+        return half % 3 == 2 ? half - 2 : half + 1;
+    }
+
+    /**
+     * The half-edge before a half-edge, counter-clockwise round its triangle.
+     *
+     * @param half a half-edge
+     * @return the one before
+     */
+    public static int before(int half) {
+        return half % 3 == 0 ? half + 2 : half - 1;
+    }
+
+    /**
+     * The next half-edge that leaves the same vertex, counter-clockwise.
+     *
+     * @param half a half-edge
+     * @return the next one round its start, or -1 where the fan ends at an open edge
+     */
+    public int turn(int half) {
+        return twins[before(half)];
+    }
+
+    /**
+     * How many vertices there are.
+     *
+     * @return the number of vertices
+     */
+    public int vertexCount() {
+        return vertexCount;
+    }
+
+    /**
+     * How many triangles there are.
+     *
+     * @return the number of triangles
+     */
+    public int triangleCount() {
+        return corners.length / 3;
+    }
+
+    /**
+     * How many edges there are.
+     *
+     * @return the number of edges
+     */
+    public int edgeCount() {
+        return firstHalf.length;
+    }
+
+    /**
+     * The vertex that a half-edge leaves.
+     *
+     * @param half a half-edge
+     * @return its start
+     */
+    public int start(int half) {
+        return corners[half];
+    }
+
+    /**
+     * The vertex that a half-edge reaches.
+     *
+     * @param half a half-edge
+     * @return its end
+     */
+    public int end(int half) {
+        return corners[after(half)];
+    }
+
+    /**
+     * The half-edge on the other side of the same edge.
+     *
+     * @param half a half-edge
+     * @return its twin, or -1 at an open edge
+     */
+    public int twin(int half) {
+        return twins[half];
+    }
+
+    /**
+     * The edge that a half-edge is a side of.
+     *
+     * @param half a half-edge
+     * @return the number of its edge
+     */
+    public int edge(int half) {
+        return edgeOf[half];
+    }
+
+    /**
+     * The first half-edge of an edge; the other, if any, is its twin.
+     *
+     * @param edge an edge
+     * @return its first half-edge
+     */
+    public int half(int edge) {
+        return firstHalf[edge];
+    }
+
+    /**
+     * Where the walk round a vertex begins: {@link #turn} then visits its triangles counter-clockwise. At an open
+     * vertex it is the open edge that has the fan on its left.
+     *
+     * @param vertex a vertex
+     * @return a half-edge that leaves it
+     */
+    public int spoke(int vertex) {
+        return spoke[vertex];
+    }
+
+    /**
+     * Whether the fan of a vertex is open: whether it lies on the border.
+     *
+     * @param vertex a vertex
+     * @return true on the border
+     */
+    public boolean isOpen(int vertex) {
+        return twins[spoke[vertex]] == NONE;
+    }
+}

@@ -1,0 +1,6 @@
+/**
+ * Geometry that every room above uses: {@link dev.calotte.geometry.Triangle} by its sides, how triangles join into a
+ * {@link dev.calotte.geometry.TriangleNet}, and how measured values gather into
+ * {@link dev.calotte.geometry.Groups}. Knows nothing of spheres and domes.
+ */
+package dev.calotte.geometry;

@@ -1,0 +1,182 @@
+package dev.calotte.sphere;
+
+import dev.calotte.problem.CalotteException;
+import dev.calotte.problem.Problem.Code;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A unit sphere of triangles. Vertices are numbered by their {@link Site}: corners of the solid, then the points of its
+ * edges, then those inside its faces. Triangles are listed counter-clockwise seen from outside.
+ */
+public final class SphereMesh {
+
+    /** The most triangles a mesh may have: beyond it, the indices of half-edges would no longer be whole ints. */
+    public static final long MOST_TRIANGLES = 100_000_000;
+
+    private final Solid solid;
+    private final Sites sites;
+    private final double[] xyz;
+    private final int[] triangles;
+
+    private SphereMesh(Solid solid, Sites sites, double[] xyz, int[] triangles) {
+        this.solid = solid;
+        this.sites = sites;
+        this.xyz = xyz;
+        this.triangles = triangles;
+    }
+
+    /**
+     * Divides a solid and places its points on the unit sphere.
+     *
+     * @param solid the solid
+     * @param breakdown how its faces are divided
+     * @param spacing how the points are spaced
+     * @return the mesh
+     * @throws CalotteException if the spacing does not know the breakdown, or the mesh would have more than
+     *     {@link #MOST_TRIANGLES} triangles
+     */
+    public static SphereMesh of(Solid solid, Breakdown breakdown, Spacing spacing) {
+        checkSize(solid, breakdown);
+        checkSpacing(breakdown, spacing);
+        Breakdown straight = breakdown.b() == 0 ? Breakdown.of(breakdown.c()) : breakdown;
+        Lattice lattice = new Lattice(straight);
+        Sites sites = new Sites(solid, lattice);
+        return new SphereMesh(
+                solid, sites, place(solid, lattice, sites, spacing), triangles(solid, lattice, sites, breakdown));
+    }
+
+    private static void checkSize(Solid solid, Breakdown breakdown) {
+        long count = solid.faceCount() * breakdown.triangulationNumber();
+        if (count > MOST_TRIANGLES) {
+            throw new CalotteException(
+                    Code.TOO_LARGE,
+                    "dome.breakdown",
+                    breakdown + " makes " + count + " panels; at most " + MOST_TRIANGLES + " are computed.",
+                    "Take a lower breakdown.");
+        }
+    }
+
+    private static void checkSpacing(Breakdown breakdown, Spacing spacing) {
+        if (spacing != Spacing.CHORD && breakdown.classNumber() != 1) {
+            throw new CalotteException(
+                    Code.CONFLICT,
+                    "dome.spacing",
+                    "the breakdown " + breakdown + " is of class " + "I".repeat(breakdown.classNumber()) + ", and "
+                            + spacing.name().toLowerCase(java.util.Locale.ROOT) + " exists for class I only.",
+                    "Use spacing: chord, or a breakdown [n, 0].");
+        }
+        int n = breakdown.frequency();
+        if (spacing == Spacing.MIDARC && Integer.bitCount(n) != 1) {
+            int below = Integer.highestOneBit(n);
+            throw new CalotteException(
+                    Code.CONFLICT,
+                    "dome.spacing",
+                    "midarc halves again and again, and the breakdown " + n + " is not a power of 2.",
+                    "Use a breakdown of " + below + " or " + 2 * below + ", or spacing: chord or arc.");
+        }
+    }
+
+    private static double[] place(Solid solid, Lattice lattice, Sites sites, Spacing spacing) {
+        Placement placement = Placement.of(spacing, solid, lattice);
+        double[] xyz = new double[3 * sites.count()];
+        for (int f = 0; f < solid.faceCount(); f++) {
+            double[] placed = placement.place(
+                    solid.corner(solid.faceCorner(f, 0)),
+                    solid.corner(solid.faceCorner(f, 1)),
+                    solid.corner(solid.faceCorner(f, 2)));
+            for (int p = 0; p < lattice.pointCount(); p++) {
+                int v = sites.number(f, lattice.x(p), lattice.y(p));
+                System.arraycopy(placed, 3 * p, xyz, 3 * v, 3);
+            }
+        }
+        return xyz;
+    }
+
+    private static int[] triangles(Solid solid, Lattice lattice, Sites sites, Breakdown breakdown) {
+        int[] pattern = lattice.triangles();
+        int[] triangles = new int[Math.toIntExact(3L * solid.faceCount() * breakdown.triangulationNumber())];
+        int count = 0;
+        for (int f = 0; f < solid.faceCount(); f++) {
+            for (int t = 0; t < pattern.length; t += 6) {
+                int side = lattice.owningSide(
+                        pattern[t], pattern[t + 1], pattern[t + 2], pattern[t + 3], pattern[t + 4], pattern[t + 5]);
+                if (side < 0 || f < solid.neighbour(f, side)) {
+                    for (int k = 0; k < 6; k += 2) {
+                        triangles[count++] = sites.number(f, pattern[t + k], pattern[t + k + 1]);
+                    }
+                }
+            }
+        }
+        if (count != triangles.length) {
+            throw new AssertionError(count / 3 + " triangles instead of " + triangles.length / 3);
+        }
+        return triangles;
+    }
+
+    /**
+     * The solid that was divided.
+     *
+     * @return the solid
+     */
+    public Solid solid() {
+        return solid;
+    }
+
+    /**
+     * How many vertices there are.
+     *
+     * @return the number of vertices
+     */
+    public int vertexCount() {
+        return sites.count();
+    }
+
+    /**
+     * How many triangles there are.
+     *
+     * @return the number of triangles
+     */
+    public int triangleCount() {
+        return triangles.length / 3;
+    }
+
+    /**
+     * Where a vertex lies on the solid.
+     *
+     * @param vertex the number of a vertex
+     * @return its identity
+     */
+    public Site site(int vertex) {
+        return sites.site(vertex);
+    }
+
+    /**
+     * Where the vertices lie, the sphere turned so that a part of the solid is the crown.
+     *
+     * @param up what points to +z; the start ray is the x axis
+     * @return x, y and z of each vertex, of length 1; a new array
+     */
+    public double[] coordinates(Up up) {
+        if (up == Up.VERTEX) {
+            return xyz.clone();
+        }
+        Vector3D[] frame = up.frame(solid);
+        double[] turned = new double[xyz.length];
+        for (int i = 0; i < xyz.length; i += 3) {
+            Vector3D point = new Vector3D(xyz[i], xyz[i + 1], xyz[i + 2]);
+            for (int k = 0; k < 3; k++) {
+                turned[i + k] = frame[k].dotProduct(point);
+            }
+        }
+        return turned;
+    }
+
+    /**
+     * The triangles.
+     *
+     * @return three vertex numbers each, counter-clockwise seen from outside; a new array
+     */
+    public int[] triangles() {
+        return triangles.clone();
+    }
+}

@@ -1,0 +1,15 @@
+/** Dome geometry, parts and neutral documents; file formats are other modules that provide an exporter. */
+module dev.calotte.core {
+    requires transitive commons.math3;
+
+    exports dev.calotte.document;
+    exports dev.calotte.dome;
+    exports dev.calotte.export;
+    exports dev.calotte.geometry;
+    exports dev.calotte.parts;
+    exports dev.calotte.problem;
+    exports dev.calotte.sphere;
+    exports dev.calotte.units;
+
+    uses dev.calotte.export.Exporter;
+}

@@ -1,0 +1,4 @@
+/** Writes DXF files. */
+module dev.calotte.export.dxf {
+    requires transitive dev.calotte.core;
+}

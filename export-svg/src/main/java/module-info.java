@@ -1,0 +1,4 @@
+/** Writes SVG files. */
+module dev.calotte.export.svg {
+    requires transitive dev.calotte.core;
+}
