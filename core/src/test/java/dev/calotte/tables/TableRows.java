@@ -1,0 +1,33 @@
+package dev.calotte.tables;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.ArgumentsProvider;
+import org.junit.jupiter.params.support.AnnotationConsumer;
+import org.junit.jupiter.params.support.ParameterDeclarations;
+
+/** Reads the rows of a table; one without rows, or a row without its source, is an error. */
+final class TableRows implements ArgumentsProvider, AnnotationConsumer<Table> {
+
+    private String file;
+
+    @Override
+    public void accept(Table table) {
+        file = table.value() + ".json";
+    }
+
+    @Override
+    public Stream<? extends Arguments> provideArguments(ParameterDeclarations parameters, ExtensionContext context)
+            throws IOException {
+        try (InputStream in = TableRows.class.getResourceAsStream(file)) {
+            JsonNode rows = new ObjectMapper().readTree(in).required("rows");
+            return StreamSupport.stream(rows.spliterator(), false).map(row -> Arguments.of(new Row(row)));
+        }
+    }
+}
