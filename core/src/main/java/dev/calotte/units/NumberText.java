@@ -69,7 +69,7 @@ public final class NumberText {
             throw new IllegalArgumentException("no file can hold the number " + value);
         }
         double scaled = Math.abs(value) * POWERS[decimals];
-        if (scaled >= EXACT) {
+        if (scaled >= EXACT || mayBeHalf(scaled)) {
             text.append(new BigDecimal(value)
                     .setScale(decimals, RoundingMode.HALF_UP)
                     .toPlainString());
@@ -84,6 +84,11 @@ public final class NumberText {
         for (int place = decimals - 1; place >= 0; place--) {
             text.append((char) ('0' + fraction / POWERS[place] % 10));
         }
+    }
+
+    /** Whether the product's own rounding could have carried it over the half between two whole numbers. */
+    private static boolean mayBeHalf(double scaled) {
+        return Math.abs(scaled - Math.floor(scaled) - 0.5) <= Math.ulp(scaled);
     }
 
     /**
