@@ -1,0 +1,109 @@
+package dev.calotte.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import dev.calotte.document.Wireframe.Layer;
+import dev.calotte.document.Wireframe.Sort;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DocumentsTest {
+
+    private static final double[] CORNERS = {0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0, 1};
+
+    @Test
+    void pathKnowsItsCorners() {
+        Path path = Path.closed(Operation.CUT_OUTER, 0, 1, 2, 3, 4, 5);
+        assertThat(path.isClosed()).isTrue();
+        assertThat(path.operation()).isEqualTo(Operation.CUT_OUTER);
+        assertThat(path.size()).isEqualTo(3);
+        assertThat(new double[] {path.x(0), path.y(0), path.x(2), path.y(2)}).containsExactly(0, 1, 4, 5);
+        assertThat(Path.open(Operation.SCORE, 0, 1, 2, 3).isClosed()).isFalse();
+    }
+
+    @Test
+    void pathKeepsItsOwnCopy() {
+        double[] xy = {0, 0, 1, 1};
+        Path path = Path.open(Operation.SCORE, xy);
+        xy[0] = 7;
+        assertThat(path.x(0)).isZero();
+    }
+
+    @Test
+    void pathOfTooFewCornersIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Path.closed(Operation.DRILL, 0, 0, 1, 1))
+                .withMessageContaining("3 corners");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Path.open(Operation.DRILL, 0, 0))
+                .withMessageContaining("2 corners");
+        assertThatIllegalArgumentException().isThrownBy(() -> Path.open(Operation.DRILL, 0, 0, 1, 1, 2));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Sort.class)
+    void layerCountsItsElements(Sort sort) {
+        double[] xyz = new double[6 * sort.corners()];
+        xyz[xyz.length - 1] = 9;
+        Layer layer = new Layer("A-1_X", sort, xyz);
+        assertThat(layer.size()).isEqualTo(2);
+        assertThat(layer.at(1, sort.corners() - 1, 2)).isEqualTo(9);
+        assertThat(layer.name()).isEqualTo("A-1_X");
+        assertThat(layer.sort()).isEqualTo(sort);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "a", "A B", "Ä", "A23456789012345678901234567890123"})
+    void layerNameOfOtherCharactersIsRefused(String name) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Layer(name, Sort.POINTS))
+                .withMessageContaining(name);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Sort.class)
+    void layerOfPartElementsIsRefused(Sort sort) {
+        double[] xyz = new double[3 * sort.corners() + 1];
+        assertThatIllegalArgumentException().isThrownBy(() -> new Layer("A", sort, xyz));
+    }
+
+    @Test
+    void closedMeshIsTaken() {
+        Mesh mesh = new Mesh("jigs/H1", "a jig", CORNERS, new int[] {0, 2, 1, 0, 1, 3, 1, 2, 3, 2, 0, 3});
+        assertThat(mesh.triangleCount()).isEqualTo(4);
+        assertThat(mesh.vertexCount()).isEqualTo(4);
+        assertThat(mesh.corner(1, 2)).isEqualTo(3);
+        assertThat(mesh.at(3, 2)).isEqualTo(1);
+        assertThat(mesh.name() + mesh.title()).isEqualTo("jigs/H1a jig");
+    }
+
+    @Test
+    void openMeshIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Mesh("jigs/H1", "", CORNERS, new int[] {0, 2, 1, 0, 1, 3, 1, 2, 3}))
+                .withMessageContaining("jigs/H1 is open at triangle 0");
+    }
+
+    @Test
+    void meshTurnedInsideOutInPlacesIsRefused() {
+        int[] oneTurned = {0, 2, 1, 0, 1, 3, 1, 2, 3, 0, 2, 3};
+        assertThatIllegalArgumentException().isThrownBy(() -> new Mesh("m", "", CORNERS, oneTurned));
+    }
+
+    @Test
+    void recordsKeepTheirOwnCopies() {
+        List<Layer> layers = new ArrayList<>();
+        List<Drawing.Part> parts = new ArrayList<>();
+        Wireframe wireframe = new Wireframe("w", "", layers);
+        Drawing drawing = new Drawing("d", "", 1, 1, parts);
+        layers.add(new Layer("A", Sort.POINTS));
+        parts.add(new Drawing.Part("P1", "", List.of(new Circle(Operation.DRILL, 0, 0, 1))));
+        assertThat(wireframe.layers()).isEmpty();
+        assertThat(drawing.parts()).isEmpty();
+    }
+}
