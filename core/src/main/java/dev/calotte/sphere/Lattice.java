@@ -103,8 +103,8 @@ final class Lattice {
 
     /** The number, from 0, of the inner point with these weights of B and C. */
     int innerNumber(int weightB, int weightC) {
-        int x = (weightB * b - weightC * c) / total;
-        int y = (weightC * (b + c) + weightB * c) / total;
+        int x = (int) (((long) weightB * b - (long) weightC * c) / total);
+        int y = (int) (((long) weightC * (b + c) + (long) weightB * c) / total);
         return innerNumber[slot(x, y)];
     }
 

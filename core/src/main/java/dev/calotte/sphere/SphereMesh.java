@@ -2,6 +2,7 @@ package dev.calotte.sphere;
 
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
+import java.math.BigInteger;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -46,8 +47,11 @@ public final class SphereMesh {
     }
 
     private static void checkSize(Solid solid, Breakdown breakdown) {
-        long count = solid.faceCount() * breakdown.triangulationNumber();
-        if (count > MOST_TRIANGLES) {
+        BigInteger b = BigInteger.valueOf(breakdown.b());
+        BigInteger c = BigInteger.valueOf(breakdown.c());
+        BigInteger count =
+                b.multiply(b).add(b.multiply(c)).add(c.multiply(c)).multiply(BigInteger.valueOf(solid.faceCount()));
+        if (count.compareTo(BigInteger.valueOf(MOST_TRIANGLES)) > 0) {
             throw new CalotteException(
                     Code.TOO_LARGE,
                     "dome.breakdown",
