@@ -25,7 +25,9 @@ final class CapMeasures {
     double floorRadius() {
         double most = 0;
         for (int v : cap.baseRing) {
-            most = Math.max(most, Math.hypot(cap.xyz[3 * v], cap.xyz[3 * v + 1]));
+            double x = cap.xyz[3 * v];
+            double y = cap.xyz[3 * v + 1];
+            most = Math.max(most, Math.sqrt(x * x + y * y));
         }
         return most;
     }

@@ -145,7 +145,9 @@ final class LevelSearch {
         double most = 0;
         for (int v = 0; v < touched.length; v++) {
             if (touched[v] && missing[v] > 0) {
-                most = Math.max(most, Math.hypot(ball.xyz[3 * v], ball.xyz[3 * v + 1]));
+                double x = ball.xyz[3 * v];
+                double y = ball.xyz[3 * v + 1];
+                most = Math.max(most, Math.sqrt(x * x + y * y));
             }
         }
         return most;
