@@ -1,0 +1,51 @@
+package dev.calotte.dome;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.calotte.sphere.Breakdown;
+import dev.calotte.sphere.Solid;
+import dev.calotte.sphere.Spacing;
+import dev.calotte.sphere.Up;
+import org.junit.jupiter.api.Test;
+
+class DomeSpecTest {
+
+    private static final DomeSpec SPEC = DomeSpec.of(Solid.OCTAHEDRON, Breakdown.of(2), Size.radius(10));
+
+    @Test
+    void aSpecificationBeginsAsAWholeSphereWithACornerUp() {
+        assertThat(SPEC)
+                .isEqualTo(new DomeSpec(
+                        Solid.OCTAHEDRON,
+                        Breakdown.of(2),
+                        Spacing.CHORD,
+                        Up.VERTEX,
+                        new Keep.Whole(),
+                        Size.radius(10)));
+    }
+
+    @Test
+    void copiesDifferInOneThing() {
+        Keep rows = new Keep.Rows(1, 2);
+        assertThat(SPEC.withSpacing(Spacing.ARC).withUp(Up.EDGE).withKeep(rows).withSize(Size.radius(7)))
+                .isEqualTo(new DomeSpec(Solid.OCTAHEDRON, Breakdown.of(2), Spacing.ARC, Up.EDGE, rows, Size.radius(7)));
+        assertThat(rows).hasToString("1/2");
+    }
+
+    @Test
+    void aDomeKeepsItsSpecification() {
+        assertThat(Dome.of(SPEC).spec()).isSameAs(SPEC);
+        assertThat(Dome.of(SPEC).radiusMm()).isEqualTo(10);
+    }
+
+    @Test
+    void listsOfADomeEndWhereTheyEnd() {
+        Dome dome = Dome.of(SPEC);
+        int size = dome.hubs().size();
+        assertThatThrownBy(() -> dome.hubs().get(size)).isInstanceOf(IndexOutOfBoundsException.class);
+        assertThatThrownBy(() -> dome.hubs().get(-1)).isInstanceOf(IndexOutOfBoundsException.class);
+        assertThatThrownBy(() -> dome.hubs().remove(0)).isInstanceOf(UnsupportedOperationException.class);
+        assertThat(dome.hubs().get(0).position().getZ()).isEqualTo(10);
+    }
+}
