@@ -136,7 +136,7 @@ final class LevelSearch {
             case RADIUS -> 1;
             case FLOOR_DIAMETER -> 2 * floorRadius();
             case HEIGHT -> highest - lowest;
-            case FLOOR_AREA -> Math.sqrt(Math.max(0, floorArea));
+            case FLOOR_AREA -> floorArea > Ball.LEVEL ? Math.sqrt(floorArea) : 0;
             case LONGEST_STRUT -> longest;
         };
     }
