@@ -8,8 +8,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LatticeTest {
 
     @ParameterizedTest
-    @CsvSource({"1, 0", "5, 0", "2, 2", "3, 2", "2, 3", "6, 2", "1, 7", "1500, 0", "800, 700"})
+    @CsvSource({"1, 0", "5, 0", "2, 2", "3, 2", "2, 3", "6, 2", "1, 7"})
     void innerPointsAreNumberedByTheirWeights(int b, int c) {
+        checkInnerPoints(b, c);
+    }
+
+    static void checkInnerPoints(int b, int c) {
         Lattice lattice = new Lattice(new Breakdown(b, c));
         for (int inner = 0; inner < lattice.innerCount(); inner++) {
             int x = lattice.x(lattice.innerPoint(inner));
