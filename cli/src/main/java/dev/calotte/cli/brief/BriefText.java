@@ -1,0 +1,89 @@
+package dev.calotte.cli.brief;
+
+import dev.calotte.problem.CalotteException;
+import dev.calotte.problem.Problem;
+import dev.calotte.problem.Problem.Code;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** A brief as it is written, and what it says. */
+public final class BriefText {
+
+    private static final String EXAMPLE =
+            "Write at least dome: { breakdown: 3 } in one line and size: { radius: 3 m } in the next.";
+
+    private final Optional<Node> root;
+    private final Problems problems = new Problems();
+    private final Explanation explanation;
+
+    private BriefText(String name, String text) {
+        this.root = TreeReader.read(text, problems);
+        this.explanation = new Explanation(name, text.lines().toList(), root);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param path a regular file of at most 256 KiB, UTF-8 with or without a byte order mark
+     * @return its text, not yet understood
+     * @throws CalotteException if there is no such file, or it is not a text
+     */
+    public static BriefText read(Path path) {
+        return new BriefText(path.toString(), BriefFile.text(path));
+    }
+
+    /**
+     * Takes a text.
+     *
+     * @param name what to call it in messages
+     * @param text the text
+     * @return the same, not yet understood
+     * @throws CalotteException if it holds characters that no text file has
+     */
+    public static BriefText of(String name, String text) {
+        return new BriefText(name, BriefFile.checked(name, text));
+    }
+
+    /**
+     * What the brief asks for.
+     *
+     * @return a project whose values are sound each by itself
+     * @throws CalotteException with every problem that was found, in the order of the text; what is missing altogether
+     *     comes last
+     */
+    public Project project() {
+        Problems found = problems.copy();
+        if (root.isEmpty()) {
+            found.throwIfAny();
+        }
+        Node node = root.filter(n -> !isEmpty(n)).orElseThrow(BriefText::empty);
+        if (!(node instanceof Node.Mapping mapping)) {
+            Refusal refusal = Refusal.wrong("the brief should begin with a key: " + Seen.sort(node), EXAMPLE);
+            found.add(Optional.of(node.place()), "", refusal);
+            throw found.thrown();
+        }
+        Project project = ProjectReader.read(mapping, found);
+        found.throwIfAny();
+        return project;
+    }
+
+    private static boolean isEmpty(Node node) {
+        return node instanceof Node.Text text && text.value().isEmpty();
+    }
+
+    private static CalotteException empty() {
+        return new CalotteException(Code.MISSING, "", "the brief is empty.", EXAMPLE);
+    }
+
+    /**
+     * Tells of a problem in lines for a terminal: what and where, the mend, and the line of the brief with a caret. The
+     * place is the key that the problem names, or the nearest key above it, or none.
+     *
+     * @param problem a problem of this brief, found here or by whatever computed with it
+     * @return two lines or four, without line ends
+     */
+    public List<String> explain(Problem problem) {
+        return explanation.of(problem);
+    }
+}

@@ -1,0 +1,77 @@
+package dev.calotte.cli.brief;
+
+import dev.calotte.dome.Keep;
+import dev.calotte.problem.Problem.Code;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.Optional;
+
+/** Reads whole numbers, fractions of rows, and scales. */
+final class Numbers {
+
+    /** Enough for anything that a message should print. */
+    private static final int MOST_DIGITS = 24;
+
+    private static final BigInteger MOST_ROWS = BigInteger.valueOf(1_000_000);
+    private static final int SMALLEST_MODEL = 1000;
+
+    private Numbers() {}
+
+    /** A number of digits and nothing else, not endlessly many. */
+    static Optional<BigInteger> whole(String text) {
+        boolean digits = !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9');
+        return digits && text.length() <= MOST_DIGITS ? Optional.of(new BigInteger(text)) : Optional.empty();
+    }
+
+    /** What stays of the sphere, unless keys stand below it. */
+    static Keep keep(Node node) {
+        String text = node instanceof Node.Text value ? value.value() : "";
+        if (text.equals("whole")) {
+            return new Keep.Whole();
+        }
+        int slash = text.indexOf('/');
+        if (slash < 0) {
+            throw notKept(node);
+        }
+        BigInteger kept = whole(text.substring(0, slash)).orElseThrow(() -> notKept(node));
+        BigInteger of = whole(text.substring(slash + 1)).orElseThrow(() -> notKept(node));
+        if (kept.signum() == 0 || kept.compareTo(of) > 0 || of.compareTo(MOST_ROWS) > 0) {
+            throw new Refusal(
+                    Code.IMPOSSIBLE,
+                    Seen.text(text) + " is not a part of the sphere's rows.",
+                    "Write a fraction above 0 and up to 1, as in 5/9, or whole.");
+        }
+        return new Keep.Rows(kept.intValueExact(), of.intValueExact());
+    }
+
+    private static Refusal notKept(Node node) {
+        String seen = node instanceof Node.Text text && !text.value().isEmpty()
+                ? Seen.text(text.value()) + " does not say what stays."
+                : Seen.sort(node);
+        return Refusal.wrong(seen, "Write whole, a fraction of the rows as in 5/9, or { above: 300 mm }.");
+    }
+
+    /** How many times smaller a model is: 20 for {@code 1:20}. */
+    static double scale(Node node) {
+        String text = Values.text(node);
+        Optional<BigDecimal> scale = text.startsWith("1:") ? decimal(text.substring(2)) : Optional.empty();
+        BigDecimal times =
+                scale.orElseThrow(() -> Refusal.wrong(Seen.text(text) + " is not a scale.", "Write for example 1:20."));
+        if (times.compareTo(BigDecimal.ONE) < 0 || times.compareTo(BigDecimal.valueOf(SMALLEST_MODEL)) > 0) {
+            throw new Refusal(
+                    Code.IMPOSSIBLE,
+                    text + " is no scale for a model.",
+                    "Write something between 1:1 and 1:" + SMALLEST_MODEL + ".");
+        }
+        return times.doubleValue();
+    }
+
+    private static Optional<BigDecimal> decimal(String text) {
+        int point = text.indexOf('.');
+        if (point < 0) {
+            return whole(text).map(BigDecimal::new);
+        }
+        return whole(text.substring(0, point))
+                .flatMap(front -> whole(text.substring(point + 1)).map(back -> new BigDecimal(text)));
+    }
+}

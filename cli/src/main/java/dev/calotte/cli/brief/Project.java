@@ -1,0 +1,44 @@
+package dev.calotte.cli.brief;
+
+import dev.calotte.dome.DomeSpec;
+import dev.calotte.parts.Joinery;
+import dev.calotte.units.UnitSystem;
+import java.util.List;
+
+/**
+ * What a brief asks for, checked.
+ *
+ * @param title the name of the project: one line, not empty
+ * @param units how lengths are printed
+ * @param dome the dome
+ * @param joinery how its struts meet its hubs
+ * @param modelScale how many times smaller the scale model is, 20 for 1:20
+ * @param files the families of files to write, each at most once, in the order of {@link Section}
+ */
+public record Project(
+        String title, UnitSystem units, DomeSpec dome, Joinery joinery, double modelScale, List<Section> files) {
+
+    /**
+     * Copies the list.
+     *
+     * @param title the name of the project
+     * @param units how lengths are printed
+     * @param dome the dome
+     * @param joinery how its struts meet its hubs
+     * @param modelScale how many times smaller the scale model is
+     * @param files the families of files to write
+     */
+    public Project {
+        files = List.copyOf(files);
+    }
+
+    /**
+     * Whether a family of files is to be written.
+     *
+     * @param section the family
+     * @return whether the brief asks for it
+     */
+    public boolean wants(Section section) {
+        return files.contains(section);
+    }
+}

@@ -1,0 +1,79 @@
+package dev.calotte.cli.brief;
+
+import dev.calotte.dome.DomeSpec;
+import dev.calotte.parts.Joinery;
+import dev.calotte.units.UnitSystem;
+import java.util.List;
+
+/** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the two beside. */
+final class ProjectReader {
+
+    private enum DxfStyle {
+        POLYLINE
+    }
+
+    private static final double MODEL_SCALE = 20;
+
+    private final Fields top;
+    private final UnitSystem units;
+
+    private ProjectReader(Fields top) {
+        this.top = top;
+        this.units = top.read("units", UnitSystem.METRIC, Words.of(UnitSystem.values()));
+    }
+
+    /** The project; wherever a problem was noted it holds a stopgap. */
+    static Project read(Node.Mapping root, Problems problems) {
+        Fields top = Fields.top(root, problems);
+        Project project = new ProjectReader(top).project();
+        top.later("covers", "openings", "jigs");
+        top.close();
+        return project;
+    }
+
+    private Project project() {
+        String title = top.read("title", "Dome", Values::title);
+        Joinery joinery = joinery();
+        DomeSpec dome = dome(joinery);
+        double scale = modelScale();
+        checkOutput();
+        return new Project(title, units, dome, joinery, scale, files());
+    }
+
+    private DomeSpec dome(Joinery joinery) {
+        Fields dome = top.section("dome");
+        Fields size = top.section("size");
+        return new DomeReader(dome, units).spec(SizeReader.read(size, units, joinery));
+    }
+
+    private Joinery joinery() {
+        Fields frame = top.section("frame");
+        double gapMm = frame.read("hub-gap", 0.0, Measured.notBelowZero(units));
+        frame.read("merge-within", 0.0, Values.nothing(units));
+        frame.later("cut-tolerance", "ends", "bar", "hub-plate");
+        frame.close();
+        return new Joinery(gapMm);
+    }
+
+    private double modelScale() {
+        Fields model = top.section("model");
+        double scale = model.read("scale", MODEL_SCALE, Numbers::scale);
+        model.later("sheet", "thickness", "kerf");
+        model.close();
+        return scale;
+    }
+
+    private void checkOutput() {
+        Fields output = top.section("output");
+        output.list("dxf", List.of(DxfStyle.POLYLINE), Words.of(DxfStyle.values(), "lwpolyline", "lines"));
+        output.later("operations", "kerf", "page");
+        output.close();
+    }
+
+    private List<Section> files() {
+        List<Section> all = List.of(Section.values());
+        return top.list("files", all, Words.of(Section.values(), "book")).stream()
+                .sorted()
+                .toList();
+    }
+}
