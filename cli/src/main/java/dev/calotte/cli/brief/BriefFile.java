@@ -24,15 +24,16 @@ final class BriefFile {
 
     /** The text of a file, without a byte order mark. */
     static String text(Path path) {
-        byte[] bytes = bytes(path);
+        String name = Seen.printable(path.toString());
+        byte[] bytes = bytes(path, name);
         if (bytes.length > MOST_BYTES) {
             throw new CalotteException(
                     Code.FILE,
-                    path.toString(),
+                    name,
                     "the file is larger than " + MOST_BYTES / 1024 + " KiB.",
                     "Check that it is a brief; no dome needs that much.");
         }
-        return checked(path.toString(), decoded(path.toString(), bytes));
+        return checked(name, decoded(name, bytes));
     }
 
     /** The same text without a byte order mark, if it holds nothing but characters that a text file holds. */
@@ -57,12 +58,12 @@ final class BriefFile {
         return space || !(Character.isISOControl(c) || half || c == 0xfeff || (c & 0xfffe) == 0xfffe);
     }
 
-    private static byte[] bytes(Path path) {
+    private static byte[] bytes(Path path, String name) {
         if (!Files.isRegularFile(path)) {
             boolean there = Files.exists(path);
             throw new CalotteException(
                     Code.FILE,
-                    path.toString(),
+                    name,
                     there ? "this is not a file." : "there is no such file.",
                     "Give the name of a brief.");
         }
@@ -70,7 +71,7 @@ final class BriefFile {
             return in.readNBytes(MOST_BYTES + 1);
         } catch (IOException e) {
             throw new CalotteException(
-                    Code.FILE, path.toString(), "the file cannot be read.", "Check that you are allowed to read it.");
+                    Code.FILE, name, "the file cannot be read.", "Check that you are allowed to read it.");
         }
     }
 

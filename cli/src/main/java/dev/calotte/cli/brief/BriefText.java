@@ -13,6 +13,8 @@ public final class BriefText {
     private static final String EXAMPLE =
             "Write at least dome: { breakdown: 3 } in one line and size: { radius: 3 m } in the next.";
 
+    private static final Node NOTHING = new Node.Text(new Place(1, 1), "");
+
     private final Optional<Node> root;
     private final Problems problems = new Problems();
     private final Explanation explanation;
@@ -54,26 +56,25 @@ public final class BriefText {
      */
     public Project project() {
         Problems found = problems.copy();
-        if (root.isEmpty()) {
-            found.throwIfAny();
-        }
-        Node node = root.filter(n -> !isEmpty(n)).orElseThrow(BriefText::empty);
+        Node node = root.orElse(NOTHING);
         if (!(node instanceof Node.Mapping mapping)) {
-            Refusal refusal = Refusal.wrong("the brief should begin with a key: " + Seen.sort(node), EXAMPLE);
-            found.add(Optional.of(node.place()), "", refusal);
-            throw found.thrown();
+            throw without(node, found);
         }
         Project project = ProjectReader.read(mapping, found);
         found.throwIfAny();
         return project;
     }
 
-    private static boolean isEmpty(Node node) {
-        return node instanceof Node.Text text && text.value().isEmpty();
-    }
-
-    private static CalotteException empty() {
-        return new CalotteException(Code.MISSING, "", "the brief is empty.", EXAMPLE);
+    /** Says that there is nothing to read, unless it was said already why. */
+    private static CalotteException without(Node node, Problems found) {
+        if (found.isEmpty()) {
+            boolean empty = node.equals(new Node.Text(node.place(), ""));
+            Refusal refusal = empty
+                    ? new Refusal(Code.MISSING, "the brief is empty.", EXAMPLE)
+                    : Refusal.wrong("a brief begins with a key: " + Seen.sort(node), EXAMPLE);
+            found.add(Optional.of(node.place()), "", refusal);
+        }
+        return found.thrown();
     }
 
     /**

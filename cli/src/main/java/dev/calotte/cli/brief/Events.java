@@ -28,16 +28,18 @@ final class Events {
         try {
             return events.next();
         } catch (MarkedYamlEngineException e) {
-            String mend = e.getProblem().contains("TAB") ? TABS : LOOK;
-            throw unreadable(e.getProblem(), mend, place(e.getProblemMark()));
+            throw broken(e.getProblem()).at(place(e.getProblemMark()));
         } catch (RuntimeException e) {
-            throw unreadable(String.valueOf(e.getMessage()), LOOK, new Place(1, 1));
+            throw broken(String.valueOf(e.getMessage())).at(new Place(1, 1));
         }
     }
 
-    private static Refusal unreadable(String problem, String mend, Place place) {
+    private static Refusal broken(String problem) {
+        if (problem.contains("TAB")) {
+            return new Refusal(Code.UNREADABLE, "a tab stands where only spaces may.", TABS);
+        }
         String oneLine = Seen.printable(problem.lines().findFirst().orElse(""));
-        return new Refusal(Code.UNREADABLE, "this is not YAML: " + oneLine + ".", mend).at(place);
+        return new Refusal(Code.UNREADABLE, "this is not YAML: " + oneLine + ".", LOOK);
     }
 
     /** Where a mark points, counted from 1. */

@@ -44,7 +44,7 @@ final class Fields {
     Fields section(String key) {
         known.add(key);
         Optional<Node.Entry> entry = mapping.entry(key);
-        Node node = entry.map(Node.Entry::value).orElse(new Node.Mapping(mapping.place(), List.of()));
+        Node node = entry.map(Node.Entry::value).orElseGet(() -> absent(key));
         if (node instanceof Node.Text text && text.value().isEmpty()) {
             node = new Node.Mapping(node.place(), List.of());
         }
@@ -52,6 +52,13 @@ final class Fields {
             refuse(key, Refusal.wrong(Seen.sort(node), "Write keys with values, indented below " + key + ":."));
         }
         return new Fields(node, pathOf(key), entry.map(Node.Entry::place), problems);
+    }
+
+    /** A section that is there under a misspelt name is not missing as well. */
+    private Node absent(String key) {
+        boolean misspelt = mapping.entries().stream()
+                .anyMatch(entry -> Nearest.of(entry.key(), List.of(key)).isPresent());
+        return misspelt ? new Node.Refused(mapping.place()) : new Node.Mapping(mapping.place(), List.of());
     }
 
     /** Whether keys stand below a key. */

@@ -17,10 +17,15 @@ final class Numbers {
 
     private Numbers() {}
 
-    /** A number of digits and nothing else, not endlessly many. */
+    /** A number of digits and nothing else; beyond what a message should print, the least number that long. */
     static Optional<BigInteger> whole(String text) {
-        boolean digits = !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9');
-        return digits && text.length() <= MOST_DIGITS ? Optional.of(new BigInteger(text)) : Optional.empty();
+        if (text.isEmpty() || !text.chars().allMatch(c -> c >= '0' && c <= '9')) {
+            return Optional.empty();
+        }
+        String digits =
+                text.substring((int) text.chars().takeWhile(c -> c == '0').count());
+        return Optional.of(
+                digits.length() > MOST_DIGITS ? BigInteger.TEN.pow(MOST_DIGITS) : new BigInteger("0" + digits));
     }
 
     /** What stays of the sphere, unless keys stand below it. */
@@ -68,6 +73,9 @@ final class Numbers {
 
     private static Optional<BigDecimal> decimal(String text) {
         int point = text.indexOf('.');
+        if (text.length() > MOST_DIGITS) {
+            return Optional.empty();
+        }
         if (point < 0) {
             return whole(text).map(BigDecimal::new);
         }

@@ -33,9 +33,13 @@ final class Problems {
         return copy;
     }
 
+    boolean isEmpty() {
+        return found.isEmpty();
+    }
+
     /** Throws everything that was noted, if there is anything. */
     void throwIfAny() {
-        if (!found.isEmpty()) {
+        if (!isEmpty()) {
             throw thrown();
         }
     }

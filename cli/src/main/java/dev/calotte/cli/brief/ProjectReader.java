@@ -15,10 +15,12 @@ final class ProjectReader {
     private static final double MODEL_SCALE = 20;
 
     private final Fields top;
+    private final String title;
     private final UnitSystem units;
 
     private ProjectReader(Fields top) {
         this.top = top;
+        this.title = top.read("title", "Dome", Values::title);
         this.units = top.read("units", UnitSystem.METRIC, Words.of(UnitSystem.values()));
     }
 
@@ -32,18 +34,13 @@ final class ProjectReader {
     }
 
     private Project project() {
-        String title = top.read("title", "Dome", Values::title);
-        Joinery joinery = joinery();
-        DomeSpec dome = dome(joinery);
-        double scale = modelScale();
-        checkOutput();
-        return new Project(title, units, dome, joinery, scale, files());
-    }
-
-    private DomeSpec dome(Joinery joinery) {
         Fields dome = top.section("dome");
         Fields size = top.section("size");
-        return new DomeReader(dome, units).spec(SizeReader.read(size, units, joinery));
+        Joinery joinery = joinery();
+        DomeSpec spec = new DomeReader(dome, units).spec(SizeReader.read(size, units, joinery));
+        double scale = modelScale();
+        checkOutput();
+        return new Project(title, units, spec, joinery, scale, files());
     }
 
     private Joinery joinery() {

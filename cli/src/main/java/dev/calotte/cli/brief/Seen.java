@@ -4,6 +4,9 @@ package dev.calotte.cli.brief;
 final class Seen {
 
     private static final int LONGEST = 40;
+    private static final int ZERO_WIDTH_NON_JOINER = 0x200c;
+    private static final int ZERO_WIDTH_JOINER = 0x200d;
+    private static final int LAST_TWO_OF_A_PLANE = 0xfffe;
     private static final String DOTS = "…";
 
     private Seen() {}
@@ -26,12 +29,17 @@ final class Seen {
 
     /** Whether a character can be seen, or is a space, and may stand in XML. */
     static boolean isPrintable(int c) {
-        return switch (Character.getType(c)) {
+        if (c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER) {
+            return true; // spelling in several scripts
+        }
+        return (c & LAST_TWO_OF_A_PLANE) != LAST_TWO_OF_A_PLANE && isVisible(Character.getType(c));
+    }
+
+    private static boolean isVisible(int type) {
+        return switch (type) {
             case Character.CONTROL,
                     Character.FORMAT,
                     Character.SURROGATE,
-                    Character.UNASSIGNED,
-                    Character.PRIVATE_USE,
                     Character.LINE_SEPARATOR,
                     Character.PARAGRAPH_SEPARATOR -> false;
             default -> true;

@@ -91,7 +91,7 @@ final class TreeReader {
         tag(event)
                 .ifPresent(tag -> refuse(
                         event,
-                        "the tag " + Seen.text(tag) + " is not part of a brief.",
+                        "the tag " + Seen.text(tag.replace("tag:yaml.org,2002:", "!!")) + " is not part of a brief.",
                         "Leave it out; values are plain text."));
     }
 

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 record Unknown(String key, List<String> known, List<String> later) {
 
     private static final int LONGEST = 40;
+    private static final String COMMA = "A comma between braces begins a new key: write fractions with a point.";
 
     /** The key that was probably meant. */
     Optional<String> nearest() {
@@ -33,7 +34,16 @@ record Unknown(String key, List<String> known, List<String> later) {
         return new Refusal(
                 Code.UNKNOWN_KEY,
                 seen + " is not a key of the brief here.",
-                nearest().map(this::suggestion).orElse("The keys here are " + Values.listed(known, "and") + "."));
+                isNumber() ? COMMA : nearest().map(this::suggestion).orElse(all()));
+    }
+
+    /** What is left behind the comma of a number between braces. */
+    private boolean isNumber() {
+        return !key.isEmpty() && key.charAt(0) >= '0' && key.charAt(0) <= '9';
+    }
+
+    private String all() {
+        return "The keys here are " + Values.listed(known, "and") + ".";
     }
 
     private String suggestion(String word) {
