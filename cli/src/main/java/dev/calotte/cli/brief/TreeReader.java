@@ -60,17 +60,7 @@ final class TreeReader {
 
     private Node node(Event event, int depth) {
         Place place = Events.place(event.getStartMark());
-        if (++nodes > MOST_NODES) {
-            throw new Refusal(Code.TOO_LARGE, "the brief holds more than " + MOST_NODES + " values.", "Shorten it.")
-                    .at(place);
-        }
-        if (depth > DEEPEST) {
-            throw new Refusal(
-                            Code.TOO_LARGE,
-                            "keys and lists are nested more than " + DEEPEST + " deep.",
-                            "No key of the brief needs it: look for a bracket or an indentation too many.")
-                    .at(place);
-        }
+        checkSize(place, depth);
         checkPlain(event);
         if (event instanceof ScalarEvent scalar) {
             return new Node.Text(place, scalar.getValue());
@@ -79,6 +69,20 @@ final class TreeReader {
             return new Node.Refused(place);
         }
         return event instanceof MappingStartEvent ? mapping(place, depth) : sequence(place, depth);
+    }
+
+    private void checkSize(Place place, int depth) {
+        if (++nodes > MOST_NODES) {
+            throw tooLarge("the brief holds more than " + MOST_NODES + " values.", "Shorten it.", place);
+        }
+        if (depth > DEEPEST) {
+            String what = "keys and lists are nested more than " + DEEPEST + " deep.";
+            throw tooLarge(what, "No brief needs that: look for a bracket or an indentation too many.", place);
+        }
+    }
+
+    private static Refusal tooLarge(String what, String mend, Place place) {
+        return new Refusal(Code.TOO_LARGE, what, mend).at(place);
     }
 
     private void checkPlain(Event event) {

@@ -1,0 +1,231 @@
+package dev.calotte.cli.brief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.calotte.problem.Problem;
+import dev.calotte.problem.Problem.Code;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One problem each: its code, its path, its place, and a piece of what is said. */
+class BadBriefTest {
+
+    /** Rows: the brief with ⏎ for line ends and OK, DOME and SIZE for what is sound, code, path, line:column, a piece of what or mend. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                // words
+                "units: METRIC⏎OK | WRONG_VALUE | units | 1:1 | Did you mean metric?",
+                "units: furlongs⏎OK | WRONG_VALUE | units | 1:1 | metric and imperial",
+                "units:⏎OK | WRONG_VALUE | units | 1:1 | there is no value",
+                "units: [metric]⏎OK | WRONG_VALUE | units | 1:1 | a list stands here",
+                "units: {metric: 1}⏎OK | WRONG_VALUE | units | 1:1 | keys with values stand here",
+                "dome:⏎  breakdown: 3⏎  solid: icosaedron⏎SIZE | WRONG_VALUE | dome.solid | 3:3 | Did you mean icosahedron?",
+                "dome: {breakdown: 3, solid: cube}⏎SIZE | WRONG_VALUE | dome.solid | 1:22 | tetrahedron, octahedron and icosahedron",
+                "dome: {breakdown: 3, spacing: fitted}⏎SIZE | NOT_IN_THIS_VERSION | dome.spacing | 1:22 | chord, arc or midarc",
+                "dome: {breakdown: 3, up: vertx}⏎SIZE | WRONG_VALUE | dome.up | 1:22 | Did you mean vertex?",
+                "dome: {breakdown: 3, base: level}⏎SIZE | NOT_IN_THIS_VERSION | dome.base | 1:22 | as-is",
+                // breakdown
+                "dome: {up: vertex}⏎SIZE | MISSING | dome.breakdown | 1:1 | breakdown: 3",
+                "SIZE | MISSING | dome.breakdown | - | breakdown: 3",
+                "dome: {breakdown: 0}⏎SIZE | IMPOSSIBLE | dome.breakdown | 1:8 | divides nothing",
+                "dome: {breakdown: [0, 0]}⏎SIZE | IMPOSSIBLE | dome.breakdown | 1:8 | divides nothing",
+                "dome: {breakdown: -3}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | -3 is not a whole number",
+                "dome: {breakdown: 3.0}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | 3.0 is not a whole number",
+                "dome: {breakdown: 3V}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | as in 3",
+                "dome: {breakdown: ٣}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | not a whole number",
+                "dome: {breakdown: [1, 2, 3]}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | a list of 3",
+                "dome: {breakdown: [1, [2]]}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | a list stands here",
+                "dome: {breakdown: {b: 1}}⏎SIZE | WRONG_VALUE | dome.breakdown | 1:8 | keys with values",
+                "dome: {breakdown: 101}⏎SIZE | TOO_LARGE | dome.breakdown | 1:8 | 204020 panels",
+                "dome: {breakdown: 101}⏎SIZE | TOO_LARGE | dome.breakdown | 1:8 | Use 100 or less.",
+                "dome: {breakdown: 159, solid: octahedron}⏎SIZE | TOO_LARGE | dome.breakdown | 1:8 | Use 158 or less.",
+                "dome: {breakdown: 224, solid: tetrahedron}⏎SIZE | TOO_LARGE | dome.breakdown | 1:8 | Use 223 or less.",
+                "dome: {breakdown: [58, 58]}⏎SIZE | TOO_LARGE | dome.breakdown | 1:8 | [100, 0] or [57, 57]",
+                "dome: {breakdown: 99999999999999999999}⏎SIZE | TOO_LARGE | dome.breakdown | 1:8 | Use 100 or less.",
+                // keep
+                "dome: {breakdown: 3, keep: 0/9}⏎SIZE | IMPOSSIBLE | dome.keep | 1:22 | 0/9 is not a part",
+                "dome: {breakdown: 3, keep: 9/5}⏎SIZE | IMPOSSIBLE | dome.keep | 1:22 | above 0 and up to 1",
+                "dome: {breakdown: 3, keep: 5/0}⏎SIZE | IMPOSSIBLE | dome.keep | 1:22 | 5/0",
+                "dome: {breakdown: 3, keep: 99999999999/99999999999}⏎SIZE | IMPOSSIBLE | dome.keep | 1:22 | not a part",
+                "dome: {breakdown: 3, keep: half}⏎SIZE | WRONG_VALUE | dome.keep | 1:22 | half does not say what stays",
+                "dome: {breakdown: 3, keep: 0.5}⏎SIZE | WRONG_VALUE | dome.keep | 1:22 | { above: 300 mm }",
+                "dome: {breakdown: 3, keep: -5/9}⏎SIZE | WRONG_VALUE | dome.keep | 1:22 | -5/9",
+                "dome: {breakdown: 3, keep: [5, 9]}⏎SIZE | WRONG_VALUE | dome.keep | 1:22 | a list stands here",
+                "dome: {breakdown: 3, keep: {}}⏎SIZE | MISSING | dome.keep.above | 1:22 | above: 300 mm",
+                "dome: {breakdown: 3, keep: {abve: 3 m}}⏎SIZE | UNKNOWN_KEY | dome.keep.abve | 1:29 | Did you mean above?",
+                "dome: {breakdown: 3, keep: {above: 3 x}}⏎SIZE | WRONG_VALUE | dome.keep.above | 1:29 | x is not a unit",
+                "dome: {breakdown: 3, keep: {above: -2000 m}}⏎SIZE | TOO_LARGE | dome.keep.above | 1:29 | more than 1 km",
+                "dome: {breakdown: 3, riser: 300 mm}⏎SIZE | NOT_IN_THIS_VERSION | dome.riser | 1:22 | 300 mm",
+                "dome: {breakdown: 3, riser: tall}⏎SIZE | WRONG_VALUE | dome.riser | 1:22 | not a number",
+                "dome: {breakdown: 3, strut-ratio: 1.2}⏎SIZE | NOT_IN_THIS_VERSION | dome.strut-ratio | 1:22 | Leave it out.",
+                "dome: 3⏎SIZE | WRONG_VALUE | dome | 1:1 | the text 3 stands here",
+                // size
+                "DOME | MISSING | size | - | floor-diameter: 6.4 m",
+                "DOME⏎size: {} | MISSING | size | 2:1 | floor-diameter: 6.4 m",
+                "DOME⏎size: | MISSING | size | 2:1 | floor-diameter: 6.4 m",
+                "DOME⏎size: {radius: 3 m, height: 2 m} | CONFLICT | size | 2:1 | radius and height",
+                "DOME⏎size: {radius: 0 mm} | IMPOSSIBLE | size.radius | 2:8 | 0 mm is not above 0",
+                "DOME⏎size: {radius: -3 m} | IMPOSSIBLE | size.radius | 2:8 | -3 m is not above 0",
+                "DOME⏎size: {height: 0.5 mm} | IMPOSSIBLE | size.height | 2:8 | less than 1 mm",
+                "DOME⏎size: {longest-cut: 1001 m} | TOO_LARGE | size.longest-cut | 2:8 | more than 1 km",
+                "DOME⏎size: {floor-area: 20} | WRONG_VALUE | size.floor-area | 2:8 | Give the unit",
+                "DOME⏎size: {floor-area: -20 m2} | IMPOSSIBLE | size.floor-area | 2:8 | not above 0",
+                "DOME⏎size: {floor-area: 2000000 m2} | TOO_LARGE | size.floor-area | 2:8 | 1 km²",
+                "DOME⏎size: {radius: '3,2 m'} | WRONG_VALUE | size.radius | 2:8 | Use a point",
+                "DOME⏎size: {radius: 3,2 m} | UNKNOWN_KEY | line 2, column 18 | 2:18 | write fractions with a point",
+                "DOME⏎size: {raduis: 3 m} | UNKNOWN_KEY | size.raduis | 2:8 | Did you mean radius?",
+                "DOME⏎size: {Floor_Diameter: 3 m} | UNKNOWN_KEY | size.Floor_Diameter | 2:8 | Did you mean floor-diameter?",
+                "DOME⏎size: {girth: 3 m} | UNKNOWN_KEY | size.girth | 2:8 | radius, floor-diameter, height, floor-area",
+                "DOME⏎size: {widest-for: glazing} | NOT_IN_THIS_VERSION | size.widest-for | 2:8 | Leave it out.",
+                "DOME⏎size: {widest-from: {count: 3}} | NOT_IN_THIS_VERSION | size.widest-from | 2:8 | Leave it out.",
+                "DOME⏎size: 6.4 m | WRONG_VALUE | size | 2:1 | the text 6.4 m stands here",
+                "DOME⏎sise: {radius: 3 m} | UNKNOWN_KEY | sise | 2:1 | Did you mean size?",
+                // frame, model, output, files, title
+                "OK⏎frame: {hub-gap: -45 mm} | IMPOSSIBLE | frame.hub-gap | 3:9 | -45 mm is below 0",
+                "OK⏎frame: {hub-gap: big} | WRONG_VALUE | frame.hub-gap | 3:9 | big is not a number",
+                "OK⏎frame: {merge-within: 1 mm} | NOT_IN_THIS_VERSION | frame.merge-within | 3:9 | only with 0",
+                "OK⏎frame: {cut-tolerance: 1 mm} | NOT_IN_THIS_VERSION | frame.cut-tolerance | 3:9 | does not read it",
+                "OK⏎frame: {ends: {}} | NOT_IN_THIS_VERSION | frame.ends | 3:9 | does not read it",
+                "OK⏎frame: {bar: {length: 6 m}} | NOT_IN_THIS_VERSION | frame.bar | 3:9 | does not read it",
+                "OK⏎frame: {hub-plate: {}} | NOT_IN_THIS_VERSION | frame.hub-plate | 3:9 | does not read it",
+                "OK⏎frame: {barr: 1} | UNKNOWN_KEY | frame.barr | 3:9 | It looks like bar",
+                "OK⏎covers: [] | NOT_IN_THIS_VERSION | covers | 3:1 | does not read it",
+                "OK⏎openings: [] | NOT_IN_THIS_VERSION | openings | 3:1 | does not read it",
+                "OK⏎jigs: {} | NOT_IN_THIS_VERSION | jigs | 3:1 | does not read it",
+                "OK⏎model: {scale: 1/20} | WRONG_VALUE | model.scale | 3:9 | Write for example 1:20.",
+                "OK⏎model: {scale: 1:0} | IMPOSSIBLE | model.scale | 3:9 | between 1:1 and 1:1000",
+                "OK⏎model: {scale: 1:1001} | IMPOSSIBLE | model.scale | 3:9 | between 1:1 and 1:1000",
+                "OK⏎model: {sheet: [1, 2]} | NOT_IN_THIS_VERSION | model.sheet | 3:9 | does not read it",
+                "OK⏎model: {thickness: 3 mm} | NOT_IN_THIS_VERSION | model.thickness | 3:9 | does not read it",
+                "OK⏎model: {kerf: 3 mm} | NOT_IN_THIS_VERSION | model.kerf | 3:9 | does not read it",
+                "OK⏎output: {dxf: polyline} | WRONG_VALUE | output.dxf | 3:10 | Write a list: dxf: [polyline].",
+                "OK⏎output: {dxf: []} | WRONG_VALUE | output.dxf | 3:10 | the list is empty",
+                "OK⏎output: {dxf: [lwpolyline]} | NOT_IN_THIS_VERSION | output.dxf[0] | 3:16 | Write polyline",
+                "OK⏎output: {dxf: [polyline, lines]} | NOT_IN_THIS_VERSION | output.dxf[1] | 3:26 | Write polyline",
+                "OK⏎output: {operations: {}} | NOT_IN_THIS_VERSION | output.operations | 3:10 | does not read it",
+                "OK⏎output: {kerf: 1 mm} | NOT_IN_THIS_VERSION | output.kerf | 3:10 | does not read it",
+                "OK⏎output: {page: A4} | NOT_IN_THIS_VERSION | output.page | 3:10 | does not read it",
+                "OK⏎files: [tables, book] | NOT_IN_THIS_VERSION | files[1] | 3:17 | tables, dxf, svg or stl",
+                "OK⏎files: [pdf] | WRONG_VALUE | files[0] | 3:9 | tables, dxf, svg and stl",
+                "OK⏎files: [svg, svg] | WRONG_VALUE | files[1] | 3:14 | already",
+                "OK⏎files: [] | WRONG_VALUE | files | 3:1 | the list is empty",
+                "OK⏎files: all | WRONG_VALUE | files | 3:1 | Write a list",
+                "title: ''⏎OK | WRONG_VALUE | title | 1:1 | there is no value",
+                "title: '  '⏎OK | WRONG_VALUE | title | 1:1 | the title is empty",
+                "title: \"a\\nb\"⏎OK | WRONG_VALUE | title | 1:1 | several lines",
+                "title: \"a\\e[2Jb\"⏎OK | WRONG_VALUE | title | 1:1 | a?[2Jb",
+                "title: \"a\\ud800b\"⏎OK | WRONG_VALUE | title | 1:1 | cannot be seen",
+                "title: \"a\\u202eb\"⏎OK | WRONG_VALUE | title | 1:1 | cannot be seen",
+                // keys
+                "OK⏎tittle: x | UNKNOWN_KEY | tittle | 3:1 | Did you mean title?",
+                "OK⏎cover: x | UNKNOWN_KEY | cover | 3:1 | It looks like covers",
+                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, model, output and files",
+                "OK⏎\"a.b\": x | UNKNOWN_KEY | line 3, column 1 | 3:1 | a.b is not a key",
+                "OK⏎? ''⏎: x | UNKNOWN_KEY | line 3, column 3 | 3:3 | a key without a name",
+                "OK⏎? [a]⏎: x | UNREADABLE | line 3, column 3 | 3:3 | a key is a single word",
+                "OK⏎size: {height: 3 m} | CONFLICT | line 3, column 1 | 3:1 | already, in line 2",
+                // what YAML has and a brief has not
+                "OK⏎title: &t x | UNREADABLE | line 3, column 8 | 3:8 | &t is an anchor",
+                "OK⏎title: *t | UNREADABLE | line 3, column 8 | 3:8 | *t is an alias",
+                "OK⏎title: !!str x | UNREADABLE | line 3, column 8 | 3:8 | !!str",
+                "OK⏎title: ! x | UNREADABLE | line 3, column 8 | 3:8 | the tag !",
+                "OK⏎<<: {title: x} | UNREADABLE | line 3, column 1 | 3:1 | merge key",
+                "OK⏎---⏎OK | UNREADABLE | line 3, column 1 | 3:1 | a second document",
+                "OK⏎title: a: b | UNREADABLE | line 3, column 9 | 3:9 | goes in quotes",
+                "dome:⏎\tbreakdown: 3⏎SIZE | UNREADABLE | line 2, column 1 | 2:1 | never with tabs",
+                "OK⏎title: \"x | UNREADABLE | line 3, column 10 | 3:10 | this is not YAML",
+                // nothing at all
+                "# only⏎# comments | MISSING |  | - | the brief is empty",
+                "--- | MISSING |  | - | the brief is empty",
+                "- a⏎- b | WRONG_VALUE |  | - | a list stands here",
+                "dome | WRONG_VALUE |  | - | the text dome stands here",
+            })
+    void isRefusedWithCodePathPlaceAndMend(String row, Code code, String where, String place, String piece) {
+        BriefText brief = Briefs.of(row.replace("⏎", "\n")
+                .replace("OK", "DOME\nSIZE")
+                .replace("DOME", "dome: { breakdown: 3 }")
+                .replace("SIZE", "size: { radius: 3 m }"));
+        List<Problem> problems = Briefs.problems(brief);
+        assertThat(problems).as("%s", problems).hasSize(1);
+        Problem problem = problems.get(0);
+        assertThat(problem.code()).as("%s", problem).isEqualTo(code);
+        assertThat(problem.where()).isEqualTo(where == null ? "" : where);
+        assertThat(problem.line()).contains(piece).endsWith(problem.mend());
+        assertThat(brief.explain(problem).get(0))
+                .startsWith(place.equals("-") ? "brief.yaml  " : "brief.yaml:" + place + "  ");
+    }
+
+    @Test
+    void anEmptyFileIsSaidToBeEmpty() {
+        assertThat(Briefs.problems(Briefs.of("")))
+                .singleElement()
+                .extracting(Problem::code)
+                .isEqualTo(Code.MISSING);
+    }
+
+    @Test
+    void longTitlesAreNotRepeated() {
+        String title = "x".repeat(201);
+        Problem problem = Briefs.problems(Briefs.of("title: " + title + "\n" + Briefs.LEAST))
+                .get(0);
+        assertThat(problem.where()).isEqualTo("title");
+        assertThat(problem.line()).contains("200 characters").doesNotContain(title);
+    }
+
+    @Test
+    void endlessNumbersAreTooLargeAndNothingWorse() {
+        String nines = "9".repeat(200_000);
+        Problem one = Briefs.problems(Briefs.of("dome: {breakdown: " + nines + "}\nsize: {radius: 3 m}"))
+                .get(0);
+        assertThat(one.code()).isEqualTo(Code.TOO_LARGE);
+        assertThat(one.line()).hasSizeLessThan(300);
+        List<Problem> others = Briefs.problems(Briefs.of("dome: {breakdown: 3, keep: " + nines + "/" + 9
+                + "}\nsize: {radius: " + nines + "}\nmodel: {scale: '1:1." + nines.substring(150_000) + "'}"));
+        assertThat(others).hasSize(3).allMatch(problem -> problem.line().length() < 300);
+    }
+
+    @Test
+    void theBenefitOfTheDoubtGoesToASolidThatIsMisspelt() {
+        assertThat(Briefs.problems(Briefs.of("dome: {solid: tetrahedrn, breakdown: 223}\nsize: {radius: 3 m}")))
+                .singleElement()
+                .extracting(Problem::where)
+                .isEqualTo("dome.solid");
+    }
+
+    @Test
+    void allProblemsComeInTheOrderOfTheText() {
+        BriefText brief = Briefs.of("""
+                units: metrik
+                size: { height: 0 m, radius: 3 furlongs }
+                files: [book, dxf, tables, pdf]
+                dome:
+                  up: *x
+                  solid: cube
+                  riser: 1 m
+                title: ""
+                frame: { bar: 1, hub-gap: -1 }
+                """);
+        List<Problem> problems = Briefs.problems(brief);
+        assertThat(problems)
+                .extracting(Problem::where)
+                .containsExactly(
+                        "units",
+                        "size",
+                        "size.height",
+                        "size.radius",
+                        "files[0]",
+                        "files[3]",
+                        "dome.breakdown",
+                        "line 5, column 7",
+                        "dome.solid",
+                        "dome.riser",
+                        "title",
+                        "frame.bar",
+                        "frame.hub-gap");
+    }
+}

@@ -1,0 +1,143 @@
+package dev.calotte.cli.brief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.calotte.dome.DomeSpec;
+import dev.calotte.dome.Keep;
+import dev.calotte.dome.Size;
+import dev.calotte.dome.Size.Measure;
+import dev.calotte.parts.Joinery;
+import dev.calotte.sphere.Breakdown;
+import dev.calotte.sphere.Solid;
+import dev.calotte.sphere.Spacing;
+import dev.calotte.sphere.Up;
+import dev.calotte.units.UnitSystem;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BriefTextTest {
+
+    @Test
+    void everyKeyThatHasAnEffectIsRead() throws URISyntaxException {
+        Path path = Path.of(BriefTextTest.class.getResource("orchard.yaml").toURI());
+        DomeSpec dome = new DomeSpec(
+                Solid.OCTAHEDRON,
+                Breakdown.of(4),
+                Spacing.MIDARC,
+                Up.VERTEX,
+                new Keep.Rows(5, 8),
+                new Size(Measure.FLOOR_DIAMETER, 6515.1));
+        assertThat(BriefText.read(path).project())
+                .isEqualTo(new Project(
+                        "Orchard seedling house",
+                        UnitSystem.IMPERIAL,
+                        dome,
+                        new Joinery(19.05),
+                        12.5,
+                        List.of(Section.TABLES, Section.STL)));
+    }
+
+    @Test
+    void theLeastBriefHasDefaultsForAllElse() {
+        Project project = project(Briefs.LEAST);
+        assertThat(project.title()).isEqualTo("Dome");
+        assertThat(project.units()).isEqualTo(UnitSystem.METRIC);
+        assertThat(project.dome()).isEqualTo(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(3000)));
+        assertThat(project.joinery()).isEqualTo(Joinery.nodeToNode());
+        assertThat(project.modelScale()).isEqualTo(20);
+        assertThat(project.files()).containsExactly(Section.values());
+        assertThat(project.wants(Section.DXF)).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "dome:\n  breakdown: 3\nframe:\noutput:\nmodel:\nsize: {radius: 3000}",
+                "{dome: {breakdown: 3}, size: {radius: 300 cm}}"
+            })
+    void emptySectionsAndFlowStyleAreFine(String text) {
+        assertThat(project(text)).isEqualTo(project(Briefs.LEAST));
+    }
+
+    @Test
+    void aByteOrderMarkAndWindowsLineEndsAreFine() {
+        assertThat(project("\ufeff" + Briefs.LEAST.replace("\n", "\r\n"))).isEqualTo(project(Briefs.LEAST));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "radius: 3.2 m | RADIUS | 3200",
+                "radius: 1 mm | RADIUS | 1",
+                "radius: 1000 m | RADIUS | 1000000",
+                "floor-diameter: 21 ft | FLOOR_DIAMETER | 6400.8",
+                "height: 3200 | HEIGHT | 3200",
+                "floor-area: 32 m² | FLOOR_AREA | 32000000",
+                "longest-strut: 4' 7 1/4\" | LONGEST_STRUT | 1403.35",
+                "longest-cut: 1200 mm | LONGEST_STRUT | 1290",
+            })
+    void everyMeasureSizesTheDome(String size, Measure measure, double value) {
+        Size read = project("dome: {breakdown: 3}\nframe: {hub-gap: 45 mm}\nsize:\n  " + size)
+                .dome()
+                .size();
+        assertThat(read.measure()).isEqualTo(measure);
+        assertThat(read.value()).isCloseTo(value, within(1e-9));
+    }
+
+    @Test
+    void aPartAboveAHeightMayReachBelowTheCentre() {
+        Keep keep = project("dome: { breakdown: 3, keep: { above: -300 mm } }\nsize: { radius: 3 m }")
+                .dome()
+                .keep();
+        assertThat(keep).isEqualTo(new Keep.AboveHeight(-300));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"icosahedron, 100", "octahedron, 158", "tetrahedron, 223"})
+    void theLargestBreakdownOfEachSolidIsTaken(String solid, int n) {
+        String text = "dome: { solid: " + solid + ", breakdown: " + n + " }\nsize: { radius: 3 m }";
+        assertThat(project(text).dome().breakdown()).isEqualTo(Breakdown.of(n));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"'[2, 1]' | 2 | 1", "'[0, 2]' | 0 | 2", "'\"3\"' | 3 | 0", "007 | 7 | 0"})
+    void breakdownsAreOneNumberOrTwo(String written, int b, int c) {
+        String text = "dome: { breakdown: " + written + " }\nsize: { radius: 3 m }";
+        assertThat(project(text).dome().breakdown()).isEqualTo(new Breakdown(b, c));
+    }
+
+    @Test
+    void titlesKeepTheirScriptAndLoseOuterSpace() {
+        assertThat(project("title: '  Kuppel № 3 – 果樹園 🌱 '\n" + Briefs.LEAST).title())
+                .isEqualTo("Kuppel № 3 – 果樹園 🌱");
+        assertThat(project("title: 2026\n" + Briefs.LEAST).title()).isEqualTo("2026");
+        assertThat(project("title: no\n" + Briefs.LEAST).title()).isEqualTo("no");
+        assertThat(project("title: " + "🌱".repeat(200) + "\n" + Briefs.LEAST).title())
+                .hasSize(400);
+    }
+
+    @Test
+    void filesComeInTheirOwnOrder() {
+        assertThat(project("files: [svg, dxf]\n" + Briefs.LEAST).files()).containsExactly(Section.DXF, Section.SVG);
+    }
+
+    @Test
+    void aBriefCanBeAskedAgain() {
+        BriefText brief = BriefText.of("brief.yaml", Briefs.LEAST);
+        assertThat(brief.project()).isEqualTo(brief.project());
+    }
+
+    private static Project project(String text) {
+        return BriefText.of("brief.yaml", text).project();
+    }
+}
