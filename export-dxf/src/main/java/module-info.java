@@ -1,4 +1,9 @@
 /** Writes DXF files. */
 module dev.calotte.export.dxf {
     requires transitive dev.calotte.core;
+
+    exports dev.calotte.dxf;
+
+    provides dev.calotte.export.Exporter with
+            dev.calotte.dxf.DxfExporter;
 }

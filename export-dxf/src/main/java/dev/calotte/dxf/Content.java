@@ -1,0 +1,58 @@
+package dev.calotte.dxf;
+
+import dev.calotte.document.Circle;
+import dev.calotte.document.Document;
+import dev.calotte.document.Drawing;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
+import dev.calotte.document.Wireframe;
+import java.io.IOException;
+
+/** The entities of a document in the order of the file; can be drawn as often as needed. */
+interface Content {
+
+    void drawWith(Pen pen) throws IOException;
+
+    /** What there is to draw in a document, or an IllegalArgumentException. */
+    static Content of(Document document) {
+        if (document instanceof Drawing drawing) {
+            return pen -> draw(drawing, pen);
+        }
+        if (document instanceof Wireframe wireframe) {
+            return pen -> draw(wireframe, pen);
+        }
+        throw new IllegalArgumentException("DXF holds drawings and wireframes; " + document.name() + " is neither");
+    }
+
+    private static void draw(Drawing drawing, Pen pen) throws IOException {
+        for (Operation operation : Operation.values()) {
+            Layer layer = Layer.of(operation);
+            for (Drawing.Part part : drawing.parts()) {
+                for (Shape shape : part.shapes()) {
+                    if (shape.operation() == operation) {
+                        draw(shape, layer, pen);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void draw(Shape shape, Layer layer, Pen pen) throws IOException {
+        if (shape instanceof Circle circle) {
+            pen.circle(layer, circle);
+        } else if (shape instanceof Path path) {
+            pen.path(layer, path);
+        }
+    }
+
+    private static void draw(Wireframe wireframe, Pen pen) throws IOException {
+        int place = 0;
+        for (Wireframe.Layer elements : wireframe.layers()) {
+            Layer layer = Layer.numbered(elements.name(), place++);
+            for (int element = 0; element < elements.size(); element++) {
+                pen.element(layer, elements, element);
+            }
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package dev.calotte.dxf;
+
+import dev.calotte.units.NumberText;
+
+/** Numbers as they stand in the file: at most six decimals, at least one. */
+final class Decimals {
+
+    private static final int MOST = 6;
+
+    /** Numbers further apart than this are different after rounding. */
+    private static final double APART = 2e-6;
+
+    private Decimals() {}
+
+    static void append(StringBuilder text, double value) {
+        int start = text.length();
+        NumberText.appendTrimmed(text, value, MOST);
+        if (text.indexOf(".", start) < 0) {
+            text.append(".0");
+        }
+    }
+
+    static String text(double value) {
+        StringBuilder text = new StringBuilder(24);
+        append(text, value);
+        return text.toString();
+    }
+
+    /** Whether two numbers are the same in the file. */
+    static boolean same(double one, double other) {
+        return Math.abs(one - other) < APART && text(one).equals(text(other));
+    }
+}

@@ -1,0 +1,134 @@
+package dev.calotte.svg;
+
+import dev.calotte.document.Circle;
+import dev.calotte.document.Drawing;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A drawing as a machine reads it: layers of operations, groups of parts, bare outlines. */
+final class CutSheet {
+
+    private static final double STROKE_MM = 0.1;
+
+    private final Drawing drawing;
+
+    CutSheet(Drawing drawing) {
+        this.drawing = drawing;
+    }
+
+    void write(Xml xml) throws IOException {
+        checkMarks();
+        Frame.open(xml, drawing.title(), drawing.widthMm(), drawing.heightMm());
+        for (Operation operation : Operation.values()) {
+            layer(xml, operation);
+        }
+        xml.close();
+    }
+
+    private void checkMarks() {
+        Set<String> marks = new HashSet<>();
+        for (Drawing.Part part : drawing.parts()) {
+            String mark = part.mark();
+            if (!mark.matches("[A-Za-z0-9._-]+") || !marks.add(mark)) {
+                throw new IllegalArgumentException("the mark \"" + mark + "\" is not allowed or used twice");
+            }
+        }
+    }
+
+    private void layer(Xml xml, Operation operation) throws IOException {
+        boolean begun = false;
+        for (Drawing.Part part : drawing.parts()) {
+            List<Shape> shapes = part.shapes().stream()
+                    .filter(shape -> shape.operation() == operation)
+                    .toList();
+            if (!shapes.isEmpty()) {
+                if (!begun) {
+                    begin(xml, operation);
+                    begun = true;
+                }
+                part(xml, part, operation, shapes);
+            }
+        }
+        if (begun) {
+            xml.close();
+        }
+    }
+
+    private static void begin(Xml xml, Operation operation) throws IOException {
+        xml.open("g")
+                .with("inkscape:groupmode", "layer")
+                .with("inkscape:label", operation.name())
+                .with("id", operation.name());
+    }
+
+    private void part(Xml xml, Drawing.Part part, Operation operation, List<Shape> shapes) throws IOException {
+        String id = id(part.mark(), operation);
+        xml.open("g").with("id", id).with("inkscape:label", part.mark());
+        xml.open("title").close(part.mark());
+        xml.open("desc").close(part.description());
+        for (int i = 0; i < shapes.size(); i++) {
+            xml.open("path")
+                    .with("id", id + "." + (i + 1))
+                    .with("d", outline(shapes.get(i)))
+                    .with("fill", "none")
+                    .with("stroke", colour(operation))
+                    .with("stroke-width", STROKE_MM)
+                    .close();
+        }
+        xml.close();
+    }
+
+    /**
+     * Unique, since a mark is, and the operation and number after it can be told from it. A name in XML begins with a
+     * letter or a low line.
+     */
+    private static String id(String mark, Operation operation) {
+        String start = Character.isLetter(mark.charAt(0)) ? "" : "_";
+        return start + mark + "." + operation;
+    }
+
+    private String outline(Shape shape) {
+        PathText text = new PathText(drawing.heightMm());
+        if (shape instanceof Circle circle) {
+            circle(text, circle);
+        } else if (shape instanceof Path path) {
+            path(text, path);
+        }
+        return text.toString();
+    }
+
+    private static void circle(PathText text, Circle circle) {
+        double left = circle.xMm() - circle.radiusMm();
+        double right = circle.xMm() + circle.radiusMm();
+        text.move(right, circle.yMm())
+                .halfCircle(circle.radiusMm(), left, circle.yMm())
+                .halfCircle(circle.radiusMm(), right, circle.yMm())
+                .closeCircle();
+    }
+
+    private static void path(PathText text, Path path) {
+        text.move(path.x(0), path.y(0));
+        for (int i = 1; i < path.size(); i++) {
+            text.line(path.x(i), path.y(i));
+        }
+        if (path.isClosed()) {
+            text.close();
+        }
+    }
+
+    private static String colour(Operation operation) {
+        return switch (operation) {
+            case CUT_INNER, CUT_OUTER -> "#ff0000";
+            case SCORE -> "#0000ff";
+            case ENGRAVE -> "#000000";
+            case DRILL -> "#ff00ff";
+            case REF -> "#00ff00";
+            case SHEET -> "#00ffff";
+        };
+    }
+}

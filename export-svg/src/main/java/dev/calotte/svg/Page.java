@@ -1,0 +1,132 @@
+package dev.calotte.svg;
+
+import dev.calotte.document.Picture;
+import dev.calotte.document.Picture.Facet;
+import dev.calotte.document.Picture.Item;
+import dev.calotte.document.Picture.Label;
+import dev.calotte.document.Picture.Line;
+import dev.calotte.document.Picture.Weight;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+
+/** A picture as people read it, in the order of its items. */
+final class Page {
+
+    private static final String INK = "#000000";
+    private static final String FONT = "Arial, Helvetica, sans-serif";
+
+    /** The height of the capitals of common sans-serif typefaces, as a part of the size of the type. */
+    private static final double CAPITALS = 0.72;
+
+    private final Picture picture;
+
+    Page(Picture picture) {
+        this.picture = picture;
+    }
+
+    void write(Xml xml) throws IOException {
+        Frame.open(xml, picture.title(), picture.widthMm(), picture.heightMm());
+        define(xml);
+        xml.open("rect")
+                .with("width", picture.widthMm())
+                .with("height", picture.heightMm())
+                .with("fill", Palette.WHITE)
+                .close();
+        xml.open("g").with("font-family", FONT).with("stroke-linejoin", "round").with("stroke-linecap", "round");
+        for (Item item : picture.items()) {
+            put(xml, item);
+        }
+        xml.close().close();
+    }
+
+    private void define(Xml xml) throws IOException {
+        List<Hatching> hatchings = picture.items().stream()
+                .filter(Facet.class::isInstance)
+                .map(item -> Hatching.of((Facet) item))
+                .filter(Hatching::isVisible)
+                .distinct()
+                .sorted()
+                .toList();
+        if (!hatchings.isEmpty()) {
+            xml.open("defs");
+            for (Hatching hatching : hatchings) {
+                hatching.define(xml);
+            }
+            xml.close();
+        }
+    }
+
+    private void put(Xml xml, Item item) throws IOException {
+        if (item instanceof Facet facet) {
+            put(xml, facet);
+        } else if (item instanceof Line line) {
+            put(xml, line);
+        } else if (item instanceof Label label) {
+            put(xml, label);
+        }
+    }
+
+    private void put(Xml xml, Facet facet) throws IOException {
+        String outline = outline(facet.xy());
+        xml.open("g");
+        if (!facet.title().isEmpty()) {
+            xml.open("title").close(facet.title());
+        }
+        xml.open("path").with("d", outline).with("fill", Palette.tint(facet.colour()));
+        Hatching hatching = Hatching.of(facet);
+        if (hatching.isVisible()) {
+            xml.close();
+            xml.open("path").with("d", outline).with("fill", hatching.reference());
+        }
+        stroke(xml, facet.weight()).close();
+        xml.close();
+    }
+
+    private String outline(List<Double> xy) {
+        if (xy.size() % 2 != 0 || xy.size() < 6) {
+            throw new IllegalArgumentException("a facet needs x and y of three corners at least");
+        }
+        PathText text = new PathText(picture.heightMm()).move(xy.get(0), xy.get(1));
+        for (int i = 2; i < xy.size(); i += 2) {
+            text.line(xy.get(i), xy.get(i + 1));
+        }
+        return text.close().toString();
+    }
+
+    private void put(Xml xml, Line line) throws IOException {
+        PathText text =
+                new PathText(picture.heightMm()).move(line.x1(), line.y1()).line(line.x2(), line.y2());
+        xml.open("path").with("d", text.toString()).with("fill", "none");
+        if (line.dashed()) {
+            xml.with("stroke-dasharray", "3 1.5");
+        }
+        stroke(xml, line.weight()).close();
+    }
+
+    /** The height of the letters is given by their capitals, and their place by the middle of these. */
+    private void put(Xml xml, Label label) throws IOException {
+        if (label.heightMm() <= 0) {
+            throw new IllegalArgumentException("the label " + label.text() + " has no height");
+        }
+        xml.open("text")
+                .with("x", label.x())
+                .with("y", picture.heightMm() - label.y() + label.heightMm() / 2)
+                .with("font-size", label.heightMm() / CAPITALS)
+                .with("text-anchor", label.anchor().name().toLowerCase(Locale.ROOT))
+                .close(label.text());
+    }
+
+    private static Xml stroke(Xml xml, Weight weight) {
+        return xml.with("stroke", INK).with("stroke-width", widthMm(weight));
+    }
+
+    /** After ISO 128. */
+    private static double widthMm(Weight weight) {
+        return switch (weight) {
+            case STRONG -> 0.5;
+            case FINE -> 0.25;
+            case FAINT -> 0.13;
+        };
+    }
+}

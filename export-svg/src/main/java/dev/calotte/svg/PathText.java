@@ -1,0 +1,68 @@
+package dev.calotte.svg;
+
+import dev.calotte.units.NumberText;
+
+/** Builds the commands of a path in a page whose y points down, from places whose y points up. */
+final class PathText {
+
+    private final StringBuilder text = new StringBuilder();
+    private final double heightMm;
+    private String first = "";
+    private String last = "";
+
+    PathText(double heightMm) {
+        this.heightMm = heightMm;
+    }
+
+    PathText move(double x, double y) {
+        first = place(x, y);
+        last = first;
+        text.append('M').append(first);
+        return this;
+    }
+
+    PathText line(double x, double y) {
+        String next = place(x, y);
+        if (next.equals(last)) {
+            throw new IllegalArgumentException("a side has no length at x " + x + ", y " + y);
+        }
+        last = next;
+        text.append('L').append(last);
+        return this;
+    }
+
+    /** A half circle; which half depends only on where it begins. */
+    PathText halfCircle(double radius, double x, double y) {
+        String r = NumberText.trimmed(radius, Xml.DECIMALS);
+        if (radius <= 0 || "0".equals(r)) {
+            throw new IllegalArgumentException("a circle has no radius at x " + x + ", y " + y);
+        }
+        last = place(x, y);
+        text.append('A').append(r).append(' ').append(r).append(" 0 0 0 ").append(last);
+        return this;
+    }
+
+    /** Joins the last place to the first. */
+    PathText close() {
+        if (last.equals(first)) {
+            throw new IllegalArgumentException("the last side of a path has no length: its first corner is repeated");
+        }
+        text.append('Z');
+        return this;
+    }
+
+    /** Ends a circle, which is back where it began. */
+    PathText closeCircle() {
+        text.append('Z');
+        return this;
+    }
+
+    private String place(double x, double y) {
+        return NumberText.trimmed(x, Xml.DECIMALS) + " " + NumberText.trimmed(heightMm - y, Xml.DECIMALS);
+    }
+
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}
