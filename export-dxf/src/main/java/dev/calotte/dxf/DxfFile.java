@@ -70,11 +70,14 @@ final class DxfFile {
         tags.number(40, 0);
     }
 
-    /** The name comes before the colour: there are readers that lose the colour otherwise. */
+    /**
+     * The order matters: there are readers that lose a colour that comes before the name, and one that passes over
+     * whatever stands first, because it takes it for a handle.
+     */
     private void layer(Layer layer) throws IOException {
         tags.text(0, "LAYER");
-        tags.text(2, layer.name());
         tags.whole(70, 0);
+        tags.text(2, layer.name());
         tags.whole(62, layer.colour());
         tags.text(6, "CONTINUOUS");
     }

@@ -20,7 +20,7 @@ record Hatching(int colour, Hatch hatch) implements Comparable<Hatching> {
     /** The sides of the pattern's tile. */
     private static final double TILE_MM = 3;
 
-    private static final double STROKE_MM = 0.25;
+    private static final double STROKE_MM = 0.13;
 
     private static final String RISING = "M-1 1L1 -1M0 3L3 0M2 4L4 2";
     private static final String FALLING = "M-1 2L1 4M0 0L3 3M2 -1L4 1";
@@ -52,7 +52,7 @@ record Hatching(int colour, Hatch hatch) implements Comparable<Hatching> {
         xml.open("path")
                 .with("d", lines())
                 .with("fill", "none")
-                .with("stroke", Palette.full(colour))
+                .with("stroke", Palette.shade(colour))
                 .with("stroke-width", STROKE_MM)
                 .close();
         xml.close();

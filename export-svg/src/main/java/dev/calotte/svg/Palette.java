@@ -14,9 +14,6 @@ final class Palette {
     private static final List<Integer> COLOURS =
             List.of(0xE69F00, 0x56B4E9, 0x009E73, 0xF0E442, 0x0072B2, 0xD55E00, 0xCC79A7, 0x000000);
 
-    private static final int PARTS_OF_COLOUR = 1;
-    private static final int PARTS = 4;
-
     private Palette() {}
 
     /** How many times all the colours came before this one: 0 for the first eight. */
@@ -24,18 +21,24 @@ final class Palette {
         return colour < 1 ? 0 : (colour - 1) / COLOURS.size();
     }
 
-    /** A colour at full strength; black for number 0. */
-    static String full(int colour) {
-        return hex(rgb(colour));
+    /** A colour mixed with black, for lines that show on its tint even in greys; black for number 0. */
+    static String shade(int colour) {
+        return mixed(colour, 1, 2, 0x00);
     }
 
     /** A colour mixed with white rather than seen through, so that what lies behind is hidden; white for number 0. */
     static String tint(int colour) {
-        if (colour == 0) {
-            return WHITE;
-        }
+        return colour == 0 ? WHITE : mixed(colour, 1, 4, 0xFF);
+    }
+
+    private static String mixed(int colour, int parts, int of, int with) {
         int rgb = rgb(colour);
-        return hex((mixed(rgb >> 16) << 16) | (mixed((rgb >> 8) & 0xFF) << 8) | mixed(rgb & 0xFF));
+        int mixed = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            int channel = (rgb >> shift) & 0xFF;
+            mixed |= ((parts * channel + (of - parts) * with + of / 2) / of) << shift;
+        }
+        return String.format(Locale.ROOT, "#%06X", mixed);
     }
 
     private static int rgb(int colour) {
@@ -43,13 +46,5 @@ final class Palette {
             throw new IllegalArgumentException("there is no colour " + colour);
         }
         return colour == 0 ? 0 : COLOURS.get((colour - 1) % COLOURS.size());
-    }
-
-    private static int mixed(int channel) {
-        return (PARTS_OF_COLOUR * channel + (PARTS - PARTS_OF_COLOUR) * 0xFF + PARTS / 2) / PARTS;
-    }
-
-    private static String hex(int rgb) {
-        return String.format(Locale.ROOT, "#%06X", rgb);
     }
 }
