@@ -1,0 +1,126 @@
+package dev.calotte.dxf;
+
+import dev.calotte.document.Circle;
+import dev.calotte.document.Document;
+import dev.calotte.document.Drawing;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
+import dev.calotte.document.Wireframe;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Documents made by hand. */
+final class Samples {
+
+    /** Looks like no mirror image or turn of itself. */
+    private static final Path LETTER_F = Path.closed(
+            Operation.CUT_OUTER,
+            10,
+            10,
+            40,
+            10,
+            40,
+            60,
+            110,
+            60,
+            110,
+            90,
+            40,
+            90,
+            40,
+            120,
+            120,
+            120,
+            120,
+            150,
+            10,
+            150);
+
+    private static final double[] TETRAHEDRON = {0, 0, 0, 30, 0, 0, 0, 40, 0, 10, 10, 25};
+
+    private Samples() {}
+
+    static Drawing drawing(Shape... shapes) {
+        return new Drawing("panels/P1", "", 140, 180, List.of(new Drawing.Part("P1", "by hand", List.of(shapes))));
+    }
+
+    static Drawing letterF() {
+        return new Drawing(
+                "panels/F",
+                "Panel F, \u00d8 8",
+                140,
+                180,
+                List.of(
+                        new Drawing.Part(
+                                "F",
+                                "a letter",
+                                List.of(
+                                        LETTER_F,
+                                        new Circle(Operation.DRILL, 25, 135, 4),
+                                        Path.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
+                                        Path.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
+                                        Path.open(Operation.SCORE, 10, 100, 40, 100))),
+                        new Drawing.Part("R", "100 mm", List.of(Path.open(Operation.REF, 10, 170, 110.0000004, 170)))));
+    }
+
+    static Wireframe points() {
+        return wireframe(new Wireframe.Layer("HUBS", Wireframe.Sort.POINTS, 1, 2, 3, -0.5, 1.0 / 3, 0));
+    }
+
+    static Wireframe lines() {
+        return wireframe(
+                new Wireframe.Layer("STRUTS-S1", Wireframe.Sort.LINES, 0, 0, 0, 30, 0, 0, 0, 0, 0, 0, 0, 7.25));
+    }
+
+    static Wireframe faces() {
+        return wireframe(new Wireframe.Layer("PANELS-P1", Wireframe.Sort.FACES, 0, 0, 0, 30, 0, 0, 10, 10, 25));
+    }
+
+    static Wireframe tetrahedron() {
+        List<Double> lines = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            for (int j = i + 1; j < 4; j++) {
+                addVertex(lines, i);
+                addVertex(lines, j);
+            }
+        }
+        return wireframe(
+                new Wireframe.Layer("HUBS", Wireframe.Sort.POINTS, TETRAHEDRON),
+                new Wireframe.Layer(
+                        "STRUTS-S1",
+                        Wireframe.Sort.LINES,
+                        lines.stream().mapToDouble(Double::doubleValue).toArray()),
+                new Wireframe.Layer("EMPTY", Wireframe.Sort.FACES));
+    }
+
+    private static void addVertex(List<Double> xyz, int vertex) {
+        for (int axis = 0; axis < 3; axis++) {
+            xyz.add(TETRAHEDRON[3 * vertex + axis]);
+        }
+    }
+
+    static Wireframe wireframe(Wireframe.Layer... layers) {
+        return new Wireframe("frame-3d", "", List.of(layers));
+    }
+
+    static List<Document> all() {
+        return List.of(letterF(), tetrahedron(), points(), lines(), faces());
+    }
+
+    static byte[] bytes(Document document) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new DxfExporter().write(document, out);
+        return out.toByteArray();
+    }
+
+    static List<byte[]> bytes(List<Document> documents) throws IOException {
+        List<byte[]> all = new ArrayList<>();
+        for (Document document : documents) {
+            all.add(bytes(document));
+        }
+        return all;
+    }
+}
