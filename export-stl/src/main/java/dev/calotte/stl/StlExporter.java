@@ -38,13 +38,17 @@ public final class StlExporter implements Exporter {
         if (!(document instanceof Mesh mesh)) {
             throw new IllegalArgumentException("STL holds meshes; " + document.name() + " is none");
         }
-        Surface surface = Surface.of(mesh);
+        new FacetWriter(out).write(mesh.name(), proven(mesh));
+    }
+
+    private static Surface proven(Mesh mesh) {
         try {
+            Surface surface = Surface.of(mesh);
             surface.prove();
+            return surface;
         } catch (IllegalArgumentException torn) {
             throw new IllegalArgumentException(
                     mesh.name() + " cannot be written in single precision: " + torn.getMessage(), torn);
         }
-        new FacetWriter(out).write(mesh.name(), surface);
     }
 }

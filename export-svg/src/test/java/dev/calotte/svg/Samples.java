@@ -1,0 +1,132 @@
+package dev.calotte.svg;
+
+import dev.calotte.document.Circle;
+import dev.calotte.document.Document;
+import dev.calotte.document.Drawing;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.document.Picture;
+import dev.calotte.document.Picture.Anchor;
+import dev.calotte.document.Picture.Facet;
+import dev.calotte.document.Picture.Hatch;
+import dev.calotte.document.Picture.Item;
+import dev.calotte.document.Picture.Label;
+import dev.calotte.document.Picture.Line;
+import dev.calotte.document.Picture.Weight;
+import dev.calotte.document.Shape;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Documents made by hand. */
+final class Samples {
+
+    /** Looks like no mirror image or turn of itself. */
+    private static final Path LETTER_F = Path.closed(
+            Operation.CUT_OUTER,
+            10,
+            10,
+            40,
+            10,
+            40,
+            60,
+            110,
+            60,
+            110,
+            90,
+            40,
+            90,
+            40,
+            120,
+            120,
+            120,
+            120,
+            150,
+            10,
+            150);
+
+    private Samples() {}
+
+    static Drawing drawing(Shape... shapes) {
+        return drawing("P1", shapes);
+    }
+
+    static Drawing drawing(String mark, Shape... shapes) {
+        return new Drawing("panels/P1", "Panel", 140, 180, List.of(new Drawing.Part(mark, "by hand", List.of(shapes))));
+    }
+
+    static Drawing letterF() {
+        return new Drawing(
+                "panels/F",
+                "Panel F, \u00d8 8 & more",
+                140,
+                180,
+                List.of(
+                        new Drawing.Part(
+                                "F",
+                                "a <letter>",
+                                List.of(
+                                        LETTER_F,
+                                        new Circle(Operation.DRILL, 25, 135, 4),
+                                        Path.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
+                                        Path.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
+                                        Path.open(Operation.SCORE, 10, 100, 40, 100))),
+                        new Drawing.Part(
+                                "R",
+                                "100 mm",
+                                List.of(
+                                        Path.open(Operation.REF, 10, 170, 110, 170),
+                                        Path.closed(Operation.SHEET, 0, 0, 140, 0, 140, 180, 0, 180)))));
+    }
+
+    static Picture picture(Item... items) {
+        return new Picture("drawings/plan", "Plan", 140, 180, List.of(items));
+    }
+
+    static Facet facet(int colour, Hatch hatch, String title) {
+        return new Facet(List.of(10.0, 10.0, 40.0, 10.0, 25.0, 36.0), colour, hatch, Weight.STRONG, title);
+    }
+
+    static Line line(Weight weight, boolean dashed) {
+        return new Line(10, 20, 110, 20.5, weight, dashed);
+    }
+
+    static Label label(String text) {
+        return new Label(text, 25, 20, 3.6, Anchor.MIDDLE);
+    }
+
+    static Picture plan() {
+        List<Hatch> hatches = List.of(Hatch.values());
+        List<Item> items = new ArrayList<>();
+        for (int colour = 0; colour < 26; colour++) {
+            items.add(facet(colour, hatches.get(colour % hatches.size()), "P" + colour));
+        }
+        items.add(line(Weight.FINE, true));
+        items.add(label("P4L \u2013 \u00d8 <\"&'> \ud83d\ude00"));
+        return picture(items.toArray(Item[]::new));
+    }
+
+    static List<Document> all() {
+        return List.of(letterF(), plan());
+    }
+
+    static byte[] bytes(Document document) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new SvgExporter().write(document, out);
+        return out.toByteArray();
+    }
+
+    static String text(Document document) throws IOException {
+        return new String(bytes(document), StandardCharsets.UTF_8);
+    }
+
+    static List<byte[]> bytes(List<Document> documents) throws IOException {
+        List<byte[]> all = new ArrayList<>();
+        for (Document document : documents) {
+            all.add(bytes(document));
+        }
+        return all;
+    }
+}

@@ -1,0 +1,148 @@
+package dev.calotte.svg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.calotte.document.Picture.Anchor;
+import dev.calotte.document.Picture.Hatch;
+import dev.calotte.document.Picture.Item;
+import dev.calotte.document.Picture.Label;
+import dev.calotte.document.Picture.Weight;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class SvgPageTest {
+
+    /** The first channel of orange is 0xE6 = 230, and 230 / 4 + 255 * 3 / 4 = 248.75. */
+    @Test
+    void facetIsFilledWithAQuarterOfItsColour() throws IOException {
+        Element path = onlyPath(Samples.facet(1, Hatch.NONE, ""));
+        assertThat(path.attr("fill")).isEqualTo("#F9E7BF");
+        assertThat(path.hasAttr("fill-opacity")).isFalse();
+        assertThat(path.attr("stroke")).isEqualTo("#000000");
+        assertThat(path.attr("d")).isEqualTo("M10 170L40 170L25 144Z");
+    }
+
+    @Test
+    void facetWithoutColourIsWhite() throws IOException {
+        assertThat(onlyPath(Samples.facet(0, Hatch.NONE, "")).attr("fill")).isEqualTo("#ffffff");
+    }
+
+    @Test
+    void firstEightColoursDifferWithoutLines() {
+        assertThat(IntStream.rangeClosed(1, 8).mapToObj(Palette::tint)).doesNotHaveDuplicates();
+        assertThat(IntStream.rangeClosed(1, 8).mapToObj(colour -> new Hatching(colour, Hatch.NONE)))
+                .noneMatch(Hatching::isVisible);
+    }
+
+    @Test
+    void coloursThatComeAgainHaveLinesAsASecondCue() throws IOException {
+        Document page = Svg.of(Samples.picture(
+                Samples.facet(1, Hatch.NONE, ""), Samples.facet(9, Hatch.NONE, ""), Samples.facet(17, Hatch.NONE, "")));
+        List<String> fills = page.select("g > g > path").stream()
+                .map(path -> path.attr("fill"))
+                .toList();
+        assertThat(fills).containsExactly("#F9E7BF", "#F9E7BF", "url(#hatch-9-NONE)", "#F9E7BF", "url(#hatch-17-NONE)");
+        assertThat(page.select("pattern > path"))
+                .extracting(path -> path.attr("d"))
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void secondCueIsNoHatchThatAPictureCanAskFor() throws IOException {
+        Document page = Svg.of(Samples.plan());
+        List<String> first = lines(page, 1, 8);
+        List<String> second = lines(page, 9, 16);
+        List<String> third = lines(page, 17, 24);
+        assertThat(first).isNotEmpty().doesNotContainAnyElementsOf(second).doesNotContainAnyElementsOf(third);
+        assertThat(second).doesNotContainAnyElementsOf(third);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Hatch.class)
+    void everyFillThatIsUsedIsDefinedOnce(Hatch hatch) throws IOException {
+        Document page = Svg.of(Samples.picture(Samples.facet(9, hatch, ""), Samples.facet(9, hatch, "")));
+        String id = page.selectFirst("pattern").id();
+        assertThat(page.select("pattern")).hasSize(1);
+        assertThat(page.select("path[fill=url(#" + id + ")]")).hasSize(2);
+    }
+
+    @Test
+    void titleOfAFacetIsShownWhenPointedAt() throws IOException {
+        Document page = Svg.of(Samples.picture(Samples.facet(1, Hatch.NONE, "P4L & <co>")));
+        assertThat(page.selectFirst("g > g > title").text()).isEqualTo("P4L & <co>");
+    }
+
+    @Test
+    void facetWithoutATitleHasNone() throws IOException {
+        assertThat(Svg.of(Samples.picture(Samples.facet(1, Hatch.NONE, ""))).select("g title"))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"STRONG, 0.5", "FINE, 0.25", "FAINT, 0.13"})
+    void lineWidthsAreThoseOfTheStandard(Weight weight, String widthMm) throws IOException {
+        Element path = Svg.of(Samples.picture(Samples.line(weight, false))).selectFirst("path");
+        assertThat(path.attr("stroke-width")).isEqualTo(widthMm);
+        assertThat(path.attr("d")).isEqualTo("M10 160L110 159.5");
+        assertThat(path.hasAttr("stroke-dasharray")).isFalse();
+    }
+
+    @Test
+    void hiddenLinesAreBroken() throws IOException {
+        Element path = Svg.of(Samples.picture(Samples.line(Weight.FINE, true))).selectFirst("path");
+        assertThat(path.attr("stroke-dasharray")).isEqualTo("3 1.5");
+    }
+
+    /** Capitals of 3.6 mm are 0.72 of a type of 5 mm; the base line is half of them below the middle. */
+    @Test
+    void labelIsSizedAndPlacedByItsCapitals() throws IOException {
+        Element text = Svg.of(Samples.picture(Samples.label("P1"))).selectFirst("text");
+        assertThat(text.attr("font-size")).isEqualTo("5");
+        assertThat(text.attr("x")).isEqualTo("25");
+        assertThat(text.attr("y")).isEqualTo("161.8");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"START, start", "MIDDLE, middle", "END, end"})
+    void labelIsPlacedByItsAnchor(Anchor anchor, String word) throws IOException {
+        Label label = new Label("P1", 1, 2, 2.5, anchor);
+        assertThat(Svg.of(Samples.picture(label)).selectFirst("text").attr("text-anchor"))
+                .isEqualTo(word);
+    }
+
+    @Test
+    void itemsKeepTheirOrder() throws IOException {
+        Document page = Svg.of(Samples.picture(
+                Samples.label("a"),
+                Samples.facet(1, Hatch.NONE, ""),
+                Samples.line(Weight.FINE, false),
+                Samples.label("b")));
+        assertThat(page.select("svg > g > *"))
+                .extracting(Element::tagName)
+                .containsExactly("text", "g", "path", "text");
+    }
+
+    private static List<String> lines(Document page, int from, int to) {
+        return page.select("pattern").stream()
+                .filter(pattern -> {
+                    int colour = Integer.parseInt(pattern.id().replaceAll("\\D", ""));
+                    return from <= colour && colour <= to;
+                })
+                .map(pattern -> pattern.selectFirst("path").attr("d"))
+                .distinct()
+                .toList();
+    }
+
+    private static Element onlyPath(Item item) throws IOException {
+        List<Element> paths = Svg.of(Samples.picture(item)).select("path");
+        assertThat(paths).hasSize(1);
+        return paths.get(0);
+    }
+}
