@@ -6,13 +6,16 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** A drawing as a machine reads it: layers of operations, groups of parts, bare outlines. */
 final class CutSheet {
 
+    private static final Pattern MARK = Pattern.compile("[A-Za-z0-9._-]+");
     private static final double STROKE_MM = 0.1;
 
     private final Drawing drawing;
@@ -34,7 +37,7 @@ final class CutSheet {
         Set<String> marks = new HashSet<>();
         for (Drawing.Part part : drawing.parts()) {
             String mark = part.mark();
-            if (!mark.matches("[A-Za-z0-9._-]+") || !marks.add(mark)) {
+            if (!MARK.matcher(mark).matches() || !marks.add(mark)) {
                 throw new IllegalArgumentException("the mark \"" + mark + "\" is not allowed or used twice");
             }
         }
@@ -43,9 +46,7 @@ final class CutSheet {
     private void layer(Xml xml, Operation operation) throws IOException {
         boolean begun = false;
         for (Drawing.Part part : drawing.parts()) {
-            List<Shape> shapes = part.shapes().stream()
-                    .filter(shape -> shape.operation() == operation)
-                    .toList();
+            List<Shape> shapes = worked(part, operation);
             if (!shapes.isEmpty()) {
                 if (!begun) {
                     begin(xml, operation);
@@ -57,6 +58,16 @@ final class CutSheet {
         if (begun) {
             xml.close();
         }
+    }
+
+    private static List<Shape> worked(Drawing.Part part, Operation operation) {
+        List<Shape> worked = new ArrayList<>(0);
+        for (Shape shape : part.shapes()) {
+            if (shape.operation() == operation) {
+                worked.add(shape);
+            }
+        }
+        return worked;
     }
 
     private static void begin(Xml xml, Operation operation) throws IOException {

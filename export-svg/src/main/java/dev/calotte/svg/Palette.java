@@ -1,7 +1,7 @@
 package dev.calotte.svg;
 
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The colours of Okabe and Ito, "Color Universal Design" (2008), which stay apart for people with the common kinds of
@@ -13,6 +13,8 @@ final class Palette {
 
     private static final List<Integer> COLOURS =
             List.of(0xE69F00, 0x56B4E9, 0x009E73, 0xF0E442, 0x0072B2, 0xD55E00, 0xCC79A7, 0x000000);
+
+    private static final HexFormat HEX = HexFormat.of();
 
     private Palette() {}
 
@@ -38,7 +40,7 @@ final class Palette {
             int channel = (rgb >> shift) & 0xFF;
             mixed |= ((parts * channel + (of - parts) * with + of / 2) / of) << shift;
         }
-        return String.format(Locale.ROOT, "#%06X", mixed);
+        return "#" + HEX.toHexDigits(mixed, 6);
     }
 
     private static int rgb(int colour) {

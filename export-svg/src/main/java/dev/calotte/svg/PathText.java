@@ -31,7 +31,7 @@ final class PathText {
         return this;
     }
 
-    /** A half circle; which half depends only on where it begins. */
+    /** Half a circle to the opposite place, counter-clockwise as seen on the page. */
     PathText halfCircle(double radius, double x, double y) {
         String r = NumberText.trimmed(radius, Xml.DECIMALS);
         if (radius <= 0 || "0".equals(r)) {

@@ -9,7 +9,11 @@ final class XmlText {
 
     /** Appends a text so that it reads back as it was, but for characters that XML does not allow. */
     static void append(StringBuilder xml, String text) {
-        text.codePoints().forEach(c -> append(xml, c));
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            append(xml, c);
+            i += Character.charCount(c);
+        }
     }
 
     private static void append(StringBuilder xml, int c) {

@@ -23,7 +23,7 @@ class SvgPageTest {
     @Test
     void facetIsFilledWithAQuarterOfItsColour() throws IOException {
         Element path = onlyPath(Samples.facet(1, Hatch.NONE, ""));
-        assertThat(path.attr("fill")).isEqualTo("#F9E7BF");
+        assertThat(path.attr("fill")).isEqualTo("#f9e7bf");
         assertThat(path.hasAttr("fill-opacity")).isFalse();
         assertThat(path.attr("stroke")).isEqualTo("#000000");
         assertThat(path.attr("d")).isEqualTo("M10 170L40 170L25 144Z");
@@ -48,7 +48,7 @@ class SvgPageTest {
         List<String> fills = page.select("g > g > path").stream()
                 .map(path -> path.attr("fill"))
                 .toList();
-        assertThat(fills).containsExactly("#F9E7BF", "#F9E7BF", "url(#hatch-9-NONE)", "#F9E7BF", "url(#hatch-17-NONE)");
+        assertThat(fills).containsExactly("#f9e7bf", "#f9e7bf", "url(#hatch-9-NONE)", "#f9e7bf", "url(#hatch-17-NONE)");
         assertThat(page.select("pattern > path"))
                 .extracting(path -> path.attr("d"))
                 .doesNotHaveDuplicates();
