@@ -41,9 +41,9 @@ public final class SvgExporter implements Exporter {
         return document instanceof Drawing || document instanceof Picture;
     }
 
-    /** A first run into nothing meets whatever cannot be written, so that a refused document leaves no half file. */
     @Override
     public void write(Document document, OutputStream out) throws IOException {
+        // A first run into nothing meets whatever cannot be written, so that a refused document leaves no half file.
         try (OutputStream nothing = OutputStream.nullOutputStream()) {
             put(document, new Xml(nothing));
         } catch (IllegalArgumentException wrong) {
