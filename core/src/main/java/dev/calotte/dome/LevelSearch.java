@@ -79,8 +79,8 @@ final class LevelSearch {
             most = Double.POSITIVE_INFINITY;
         }
         double radius = wanted / unit;
-        double slack = Ball.LEVEL * radius;
-        if (radius >= least - slack && radius <= most + slack) {
+        double cut = Sizing.cut(heightMm, radius);
+        if (level >= cut && next < cut) {
             return radius;
         }
         remember(unit * Math.min(Math.max(radius, least), most), wanted);

@@ -50,8 +50,13 @@ record Sizing(Cap cap, double radiusMm, Optional<String> note) {
         double radius = spec.size().measure() == Measure.RADIUS
                 ? spec.size().value()
                 : new LevelSearch(ball, heightMm, spec.size()).radiusMm();
-        double level = heightMm / radius - Ball.LEVEL;
-        return new Sizing(new Cap(ball, t -> ball.lowest(t) >= level), radius, Optional.empty());
+        double cut = cut(heightMm, radius);
+        return new Sizing(new Cap(ball, t -> ball.lowest(t) >= cut), radius, Optional.empty());
+    }
+
+    /** The height over radius from which on panels stay: just below the height given, for rounding. */
+    static double cut(double heightMm, double radiusMm) {
+        return heightMm / radiusMm - Ball.LEVEL;
     }
 
     /** The size as a length: the root of an area. */
