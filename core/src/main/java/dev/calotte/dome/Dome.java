@@ -31,7 +31,7 @@ public final class Dome {
     private final double[] dihedrals;
 
     private Dome(DomeSpec spec, Sizing sizing) {
-        this.spec = spec;
+        this.spec = spec.withKeep(sizing.keep());
         this.cap = sizing.cap();
         this.radiusMm = sizing.radiusMm();
         this.notes = sizing.note().stream().toList();
@@ -99,7 +99,7 @@ public final class Dome {
     /**
      * What decided the geometry.
      *
-     * @return the specification
+     * @return the specification; what is kept is given as it was built, a fraction in lowest terms
      */
     public DomeSpec spec() {
         return spec;

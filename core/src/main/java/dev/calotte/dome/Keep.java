@@ -4,7 +4,18 @@ package dev.calotte.dome;
 public sealed interface Keep {
 
     /** The whole sphere. */
-    record Whole() implements Keep {}
+    record Whole() implements Keep {
+
+        /**
+         * The word that the brief writes.
+         *
+         * @return {@code whole}
+         */
+        @Override
+        public String toString() {
+            return "whole";
+        }
+    }
 
     /**
      * The upper rows of panels, as a fraction of all rows. Rows exist for class I with a corner of the solid up.

@@ -96,7 +96,6 @@ final class LevelSearch {
     }
 
     private CalotteException noSuchDome(double wanted) {
-        String key = size.measure().name().toLowerCase(Locale.ROOT).replace('_', '-');
         boolean area = size.measure() == Measure.FLOOR_AREA;
         String mend = "Lower dome.keep.above, or give the radius.";
         if (Double.isFinite(below) && Double.isFinite(above)) {
@@ -104,7 +103,7 @@ final class LevelSearch {
         }
         return new CalotteException(
                 Code.IMPOSSIBLE,
-                "size." + key,
+                "size." + size.measure().key(),
                 "no dome above that height measures " + shown(wanted, area)
                         + ", since a whole row of panels comes or goes at once.",
                 mend);

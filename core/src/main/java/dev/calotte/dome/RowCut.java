@@ -4,6 +4,8 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Up;
+import java.math.BigInteger;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -25,7 +27,7 @@ record RowCut(int rows, int of, Optional<String> note) {
                     Code.CONFLICT,
                     "dome.keep",
                     "rows exist only for a breakdown of class I with a vertex up; " + keep + " has no meaning for "
-                            + spec.breakdown() + " with " + spec.up().name().toLowerCase(java.util.Locale.ROOT)
+                            + spec.breakdown() + " with " + spec.up().name().toLowerCase(Locale.ROOT)
                             + " up.",
                     "Use keep: { above: 0 mm } or whole, or a breakdown [n, 0] with up: vertex.");
         }
@@ -59,7 +61,8 @@ record RowCut(int rows, int of, Optional<String> note) {
         TreeMap<Integer, String> near = new TreeMap<>();
         Stream.of(below, below + 1)
                 .filter(rows -> rows >= 1 && rows <= all)
-                .forEach(rows -> near.put(rows, lowest(rows, all) + " (" + rows + " rows)"));
+                .map(rows -> new RowCut(rows, all, Optional.empty()))
+                .forEach(cut -> near.put(cut.rows, cut.built() + " (" + cut.rows + " rows)"));
         return new CalotteException(
                 Code.IMPOSSIBLE,
                 "dome.keep",
@@ -67,10 +70,9 @@ record RowCut(int rows, int of, Optional<String> note) {
                 "Use " + near.values().stream().collect(Collectors.joining(" or ")) + ".");
     }
 
-    private static String lowest(int rows, int all) {
-        int divisor = java.math.BigInteger.valueOf(rows)
-                .gcd(java.math.BigInteger.valueOf(all))
-                .intValue();
-        return rows == all ? "whole" : rows / divisor + "/" + all / divisor;
+    /** What is built: the whole, or the fraction in lowest terms. */
+    Keep built() {
+        int divisor = BigInteger.valueOf(rows).gcd(BigInteger.valueOf(of)).intValue();
+        return rows == of ? new Keep.Whole() : new Keep.Rows(rows / divisor, of / divisor);
     }
 }

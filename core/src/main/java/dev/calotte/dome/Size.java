@@ -1,5 +1,7 @@
 package dev.calotte.dome;
 
+import java.util.Locale;
+
 /**
  * How large the dome is, by one of its measures.
  *
@@ -19,7 +21,16 @@ public record Size(Measure measure, double value) {
         /** The area of the base ring seen from above. */
         FLOOR_AREA,
         /** The longest strut from node to node. */
-        LONGEST_STRUT
+        LONGEST_STRUT;
+
+        /**
+         * The key of the brief that gives it.
+         *
+         * @return for example {@code floor-diameter}
+         */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 
     /**

@@ -3,24 +3,25 @@ package dev.calotte.dome;
 import dev.calotte.dome.Size.Measure;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
  * Finds the radius. Every measure grows with the radius, so a part of the sphere that does not depend on the radius
  * gives it in closed form; a part above a fixed height does depend on it, and {@link LevelSearch} finds it.
  *
- * @param cap what stays of the unit sphere
+ * @param keep what stays, as it is built
+ * @param cap the same of the unit sphere
  * @param radiusMm the radius
  * @param note what to tell the reader about the part that stays
  */
-record Sizing(Cap cap, double radiusMm, Optional<String> note) {
+record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
 
     static Sizing of(DomeSpec spec) {
         Ball ball = new Ball(spec);
         if (spec.keep() instanceof Keep.Rows rows) {
             RowCut cut = RowCut.of(spec, rows);
-            return fixed(spec, new Cap(ball, t -> cut.rows() == cut.of() || ball.lastRow(t) <= cut.rows()), cut.note());
+            Cap cap = new Cap(ball, t -> cut.rows() == cut.of() || ball.lastRow(t) <= cut.rows());
+            return fixed(spec.withKeep(cut.built()), cap, cut.note());
         }
         if (spec.keep() instanceof Keep.AboveHeight above && above.heightMm() != 0) {
             return above(spec, ball, above.heightMm());
@@ -34,16 +35,11 @@ record Sizing(Cap cap, double radiusMm, Optional<String> note) {
         if (!(unit > 0)) {
             throw new CalotteException(
                     Code.CONFLICT,
-                    "size."
-                            + spec.size()
-                                    .measure()
-                                    .name()
-                                    .toLowerCase(Locale.ROOT)
-                                    .replace('_', '-'),
+                    "size." + spec.size().measure().key(),
                     "a whole sphere has no floor.",
                     "Give its radius, height or longest-strut, or keep a part of it.");
         }
-        return new Sizing(cap, linear(spec.size()) / unit, note);
+        return new Sizing(spec.keep(), cap, linear(spec.size()) / unit, note);
     }
 
     private static Sizing above(DomeSpec spec, Ball ball, double heightMm) {
@@ -51,7 +47,7 @@ record Sizing(Cap cap, double radiusMm, Optional<String> note) {
                 ? spec.size().value()
                 : new LevelSearch(ball, heightMm, spec.size()).radiusMm();
         double cut = cut(heightMm, radius);
-        return new Sizing(new Cap(ball, t -> ball.lowest(t) >= cut), radius, Optional.empty());
+        return new Sizing(spec.keep(), new Cap(ball, t -> ball.lowest(t) >= cut), radius, Optional.empty());
     }
 
     /** The height over radius from which on panels stay: just below the height given, for rounding. */

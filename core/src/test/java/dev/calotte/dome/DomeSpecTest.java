@@ -35,8 +35,16 @@ class DomeSpecTest {
 
     @Test
     void aDomeKeepsItsSpecification() {
-        assertThat(Dome.of(SPEC).spec()).isSameAs(SPEC);
+        assertThat(Dome.of(SPEC).spec()).isEqualTo(SPEC);
         assertThat(Dome.of(SPEC).radiusMm()).isEqualTo(10);
+    }
+
+    @Test
+    void whatIsKeptIsGivenAsItIsBuilt() {
+        DomeSpec ico = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(10));
+        assertThat(Dome.of(ico.withKeep(new Keep.Rows(5, 8))).spec().keep()).isEqualTo(new Keep.Rows(5, 9));
+        assertThat(Dome.of(ico.withKeep(new Keep.Rows(6, 9))).spec().keep()).isEqualTo(new Keep.Rows(2, 3));
+        assertThat(Dome.of(ico.withKeep(new Keep.Rows(9, 9))).spec().keep()).isEqualTo(new Keep.Whole());
     }
 
     @Test
