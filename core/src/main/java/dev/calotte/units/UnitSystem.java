@@ -10,6 +10,11 @@ public enum UnitSystem {
         }
 
         @Override
+        public String longLength(double mm) {
+            return NumberText.fixed(mm / 1000, 1) + " m";
+        }
+
+        @Override
         public String area(double mm2) {
             return NumberText.fixed(mm2 / 1e6, 2) + " m²";
         }
@@ -24,6 +29,11 @@ public enum UnitSystem {
         @Override
         public String length(double mm, int decimals) {
             return feetAndInches(mm);
+        }
+
+        @Override
+        public String longLength(double mm) {
+            return NumberText.fixed(mm / FOOT_MM, 1) + " ft";
         }
 
         @Override
@@ -64,6 +74,15 @@ public enum UnitSystem {
     public abstract String length(double mm, int decimals);
 
     /**
+     * A sum of lengths, such as all that is to be bought, to one decimal.
+     *
+     * @param mm millimetres, finite
+     * @return for example {@code 198.4 m} or {@code 603.6 ft}
+     * @throws IllegalArgumentException if the length is not finite
+     */
+    public abstract String longLength(double mm);
+
+    /**
      * An area to two decimals.
      *
      * @param mm2 square millimetres, finite
@@ -98,15 +117,15 @@ public enum UnitSystem {
         long inches = sixteenths / SIXTEENTHS;
         String sign = mm < 0 && sixteenths > 0 ? "-" : "";
         String feet = inches >= 12 ? inches / 12 + "' " : "";
-        return sign + feet + inches(inches % 12, (int) (sixteenths % SIXTEENTHS)) + "\"";
+        return sign + feet + inches(inches % 12, (int) (sixteenths % SIXTEENTHS), inches >= 12) + "\"";
     }
 
-    private static String inches(long whole, int sixteenths) {
+    private static String inches(long whole, int sixteenths, boolean afterFeet) {
         if (sixteenths == 0) {
             return Long.toString(whole);
         }
         int common = Integer.lowestOneBit(sixteenths);
         String fraction = sixteenths / common + "/" + SIXTEENTHS / common;
-        return whole == 0 ? fraction : whole + " " + fraction;
+        return whole == 0 && !afterFeet ? fraction : whole + " " + fraction;
     }
 }
