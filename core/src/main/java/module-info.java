@@ -2,12 +2,17 @@
 module dev.calotte.core {
     requires transitive commons.math3;
 
+    exports dev.calotte.assembly;
+    exports dev.calotte.caution;
     exports dev.calotte.document;
+    exports dev.calotte.drawing;
     exports dev.calotte.dome;
     exports dev.calotte.export;
     exports dev.calotte.geometry;
+    exports dev.calotte.output;
     exports dev.calotte.parts;
     exports dev.calotte.problem;
+    exports dev.calotte.solid;
     exports dev.calotte.sphere;
     exports dev.calotte.units;
 

@@ -47,6 +47,10 @@ class ArchitectureTest {
             .definedBy("dev.calotte.parts..")
             .layer("assembly")
             .definedBy("dev.calotte.assembly..")
+            .layer("caution")
+            .definedBy("dev.calotte.caution..")
+            .layer("output")
+            .definedBy("dev.calotte.output..")
             .layer("drawing")
             .definedBy("dev.calotte.drawing..")
             .layer("solid")
@@ -65,9 +69,13 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome")
             .whereLayer("assembly")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts")
+            .whereLayer("caution")
+            .mayOnlyAccessLayers("dome")
             .whereLayer("drawing")
-            .mayNotBeAccessedByAnyLayer()
+            .mayOnlyBeAccessedByLayers("output")
             .whereLayer("solid")
+            .mayOnlyBeAccessedByLayers("output")
+            .whereLayer("output")
             .mayNotBeAccessedByAnyLayer()
             .because(
                     "each step of the way from a specification to a file can be read, tested and timed without the next");
@@ -92,7 +100,14 @@ class ArchitectureTest {
     static final ArchRule ONLY_DRAWING_AND_SOLID_MAKE_DOCUMENTS = noClasses()
             .that()
             .resideInAnyPackage(
-                    "..problem..", "..units..", "..geometry..", "..sphere..", "..dome..", "..parts..", "..assembly..")
+                    "..problem..",
+                    "..units..",
+                    "..geometry..",
+                    "..sphere..",
+                    "..dome..",
+                    "..parts..",
+                    "..assembly..",
+                    "..caution..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("..document..", "..export..")

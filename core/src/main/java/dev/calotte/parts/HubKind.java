@@ -53,4 +53,13 @@ public record HubKind(
     public String mark() {
         return "H" + number + hand.letter();
     }
+
+    /**
+     * The marks of the strut kinds.
+     *
+     * @return in the order of {@link #struts()}, for example {@code S1 S2 S2}
+     */
+    public List<String> strutMarks() {
+        return struts.stream().map(number -> "S" + number).toList();
+    }
 }

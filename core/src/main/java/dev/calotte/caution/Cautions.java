@@ -1,0 +1,82 @@
+package dev.calotte.caution;
+
+import dev.calotte.dome.Dome;
+import dev.calotte.dome.Measures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Chooses the cautions that concern a dome. */
+public final class Cautions {
+
+    /** Beyond this radius wind and snow are named outright: the size of a garden dome that people stand in. */
+    private static final double LARGE_RADIUS_MM = 2500;
+
+    /** From this height on, falls are named: 29 CFR 1926.501 begins at 6 ft. */
+    private static final double FALL_HEIGHT_MM = 1800;
+
+    private static final Caution GEOMETRY = new Caution(
+            "Geometry only",
+            "Loads, members, joints and foundations are not checked.",
+            "licensed structural engineer; local building authority");
+    private static final Caution LOADS = new Caution(
+            "Wind and snow",
+            "Have wind, snow and anchors designed for this site. Wind lifts a light dome; snow lies unevenly on it.",
+            "ASCE 7; EN 1991-1-3 and -1-4 with national annex; Japan: Building Standard Law; engineer");
+    private static final Caution BASE = new Caution(
+            "Base",
+            "The frame is floppy until the base ring is fixed. The base must also resist outward thrust; never leave a"
+                    + " light dome unanchored.",
+            "engineer; erection plan");
+    private static final Caution RAISING = new Caution(
+            "Raising",
+            "Half-built rows can collapse or snap through: prop and brace. Keep people out from under, and stop in"
+                    + " wind.",
+            "competent person; lifting rules");
+    private static final Caution HEIGHTS = new Caution(
+            "Heights",
+            "Work from a scaffold or platform, never from the frame. No climbing on struts or panels.",
+            "OSHA 29 CFR 1926.501 and .451; UK Work at Height Regulations 2005; local law");
+    private static final Caution PERMIT = new Caution(
+            "Permit",
+            "\"No permit\" does not mean \"no code\". Limits differ by place and use.",
+            "local building and planning office");
+    private static final Caution TOLERANCE = new Caution(
+            "Tolerance",
+            "Errors show as dimples several times their size. About 1 / sin(axial angle) times; fix base holes last.",
+            "your own trial fit");
+    private static final Caution FILES = new Caution(
+            "Files",
+            "Check the 100 mm reference and cut one full triangle first. Patterns are net: no kerf, no allowance.",
+            "shop operator");
+    private static final Caution TOOLS = new Caution(
+            "Tools",
+            "Guards, eye and ear protection, a jig for short parts. Know what a laser may not cut: never PVC, vinyl or"
+                    + " coated cloth.",
+            "tool manual; material safety data sheet");
+
+    private Cautions() {}
+
+    /**
+     * The cautions that concern a dome.
+     *
+     * @param dome the dome
+     * @return the most general first
+     */
+    public static List<Caution> of(Dome dome) {
+        Measures m = dome.measures();
+        List<Caution> cautions = new ArrayList<>();
+        cautions.add(GEOMETRY);
+        if (m.radiusMm() > LARGE_RADIUS_MM) {
+            cautions.add(LOADS);
+        }
+        if (!dome.baseRing().isEmpty()) {
+            cautions.add(BASE);
+        }
+        cautions.add(RAISING);
+        if (m.heightMm() > FALL_HEIGHT_MM) {
+            cautions.add(HEIGHTS);
+        }
+        cautions.addAll(List.of(PERMIT, TOLERANCE, FILES, TOOLS));
+        return List.copyOf(cautions);
+    }
+}

@@ -1,0 +1,78 @@
+package dev.calotte.drawing;
+
+import dev.calotte.document.Drawing;
+import dev.calotte.document.Drawing.Part;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.geometry.Triangle;
+import dev.calotte.parts.Hand;
+import dev.calotte.parts.PanelKind;
+import dev.calotte.parts.Parts;
+import dev.calotte.units.UnitSystem;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One flat pattern for each kind of panel at full size, seen from outside: the triangle between the hub centres,
+ * without gaps or allowances, its longest side along x. Beside it stands a reference of 100 mm to measure by.
+ */
+public final class PanelPatterns {
+
+    private static final double MARGIN = 10;
+    private static final double REFERENCE = 100;
+    private static final double TICK = 2;
+
+    private PanelPatterns() {}
+
+    /**
+     * Draws the patterns.
+     *
+     * @param parts the parts of the dome
+     * @param units how lengths are written for people
+     * @return a document {@code panels/MARK} for each kind of panel, in the order of the kinds
+     */
+    public static List<Drawing> of(Parts parts, UnitSystem units) {
+        return parts.panelKinds().stream().map(kind -> drawing(kind, units)).toList();
+    }
+
+    private static Drawing drawing(PanelKind kind, UnitSystem units) {
+        Triangle t = kind.triangle();
+        double width = Math.max(t.c(), REFERENCE) + 2 * MARGIN;
+        double height = 3 * MARGIN + t.altitude(2);
+        return new Drawing(
+                "panels/" + kind.mark(),
+                "Panel " + kind.mark() + ", cut " + kind.count() + ", net size without allowances",
+                width,
+                height,
+                List.of(new Part(kind.mark(), description(kind, units), List.of(outline(kind))), reference()));
+    }
+
+    /** The triangle from its lower left corner; counter-clockwise a left panel's long side is followed by its short one. */
+    private static Path outline(PanelKind kind) {
+        Triangle t = kind.triangle();
+        double left = kind.hand() == Hand.RIGHT ? t.a() : t.b();
+        double right = kind.hand() == Hand.RIGHT ? t.b() : t.a();
+        double apex = (t.c() + (left - right) * (left + right) / t.c()) / 2;
+        double base = 2 * MARGIN;
+        return Path.closed(
+                Operation.CUT_OUTER, MARGIN, base, MARGIN + t.c(), base, MARGIN + apex, base + t.altitude(2));
+    }
+
+    private static Part reference() {
+        double end = MARGIN + REFERENCE;
+        return new Part(
+                "REF-100",
+                "Reference, 100 mm from tick to tick",
+                List.of(
+                        Path.open(Operation.REF, MARGIN, MARGIN, end, MARGIN),
+                        Path.open(Operation.REF, MARGIN, MARGIN - TICK, MARGIN, MARGIN + TICK),
+                        Path.open(Operation.REF, end, MARGIN - TICK, end, MARGIN + TICK)));
+    }
+
+    private static String description(PanelKind kind, UnitSystem units) {
+        Triangle t = kind.triangle();
+        String hand = kind.hand() == Hand.NONE ? "" : kind.hand().name().toLowerCase(Locale.ROOT) + " hand, ";
+        return hand + kind.count() + " pieces, sides " + units.length(t.a(), 1) + ", " + units.length(t.b(), 1) + ", "
+                + units.length(t.c(), 1) + ", narrowest width " + units.length(t.narrowestWidth(), 1);
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * What belongs to a dome: {@link dev.calotte.output.Documents} lists every document that is written for it. The top of
+ * the house; nothing in this module knows it.
+ */
+package dev.calotte.output;
