@@ -10,6 +10,7 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Wireframe;
+import dev.calotte.testing.CountingStream;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -115,12 +115,4 @@ final class Samples {
         new DxfExporter().write(document, out);
         return out.toByteArray();
     }
-
-    static List<byte[]> bytes(List<Document> documents) throws IOException {
-        List<byte[]> all = new ArrayList<>();
-        for (Document document : documents) {
-            all.add(bytes(document));
-        }
-        return all;
-    }
 }

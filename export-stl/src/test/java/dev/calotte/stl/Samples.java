@@ -4,7 +4,6 @@ import dev.calotte.document.Document;
 import dev.calotte.document.Mesh;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Documents made by hand. */
@@ -53,13 +52,5 @@ final class Samples {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new StlExporter().write(document, out);
         return out.toByteArray();
-    }
-
-    static List<byte[]> bytes(List<Document> documents) throws IOException {
-        List<byte[]> all = new ArrayList<>();
-        for (Document document : documents) {
-            all.add(bytes(document));
-        }
-        return all;
     }
 }

@@ -3,6 +3,7 @@ package dev.calotte.stl;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Mesh;
+import dev.calotte.testing.CountingStream;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 

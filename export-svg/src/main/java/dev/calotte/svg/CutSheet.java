@@ -16,12 +16,17 @@ import java.util.regex.Pattern;
 final class CutSheet {
 
     private static final Pattern MARK = Pattern.compile("[A-Za-z0-9._-]+");
-    private static final double STROKE_MM = 0.1;
+    private static final double THINNEST_MM = 0.1;
+
+    /** A line of this part of the drawing's longer side can still be seen when all of it is on the screen. */
+    private static final double VISIBLE = 1e-4;
 
     private final Drawing drawing;
+    private final double strokeMm;
 
     CutSheet(Drawing drawing) {
         this.drawing = drawing;
+        this.strokeMm = Math.max(THINNEST_MM, VISIBLE * Math.max(drawing.widthMm(), drawing.heightMm()));
     }
 
     void write(Xml xml) throws IOException {
@@ -88,7 +93,7 @@ final class CutSheet {
                     .with("d", outline(shapes.get(i)))
                     .with("fill", "none")
                     .with("stroke", colour(operation))
-                    .with("stroke-width", STROKE_MM)
+                    .with("stroke-width", strokeMm)
                     .close();
         }
         xml.close();

@@ -121,12 +121,4 @@ final class Samples {
     static String text(Document document) throws IOException {
         return new String(bytes(document), StandardCharsets.UTF_8);
     }
-
-    static List<byte[]> bytes(List<Document> documents) throws IOException {
-        List<byte[]> all = new ArrayList<>();
-        for (Document document : documents) {
-            all.add(bytes(document));
-        }
-        return all;
-    }
 }

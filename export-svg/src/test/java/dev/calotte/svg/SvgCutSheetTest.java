@@ -50,6 +50,14 @@ class SvgCutSheetTest {
         });
     }
 
+    @Test
+    void linesOfALargeSheetCanStillBeSeen() throws IOException {
+        Path line = Path.open(Operation.SCORE, 0, 0, 6000, 10);
+        Drawing.Part part = new Drawing.Part("P1", "a long line", List.of(line));
+        Drawing large = new Drawing("large", "large", 6000, 2000, List.of(part));
+        assertThat(Svg.of(large).select("path").attr("stroke-width")).isEqualTo("0.6");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "ENGRAVE, #000000",

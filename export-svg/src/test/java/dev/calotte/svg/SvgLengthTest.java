@@ -11,6 +11,7 @@ import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Weight;
+import dev.calotte.testing.CountingStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.IntStream;

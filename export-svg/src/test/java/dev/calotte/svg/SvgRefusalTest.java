@@ -16,6 +16,7 @@ import dev.calotte.document.Picture.Label;
 import dev.calotte.document.Picture.Line;
 import dev.calotte.document.Picture.Weight;
 import dev.calotte.document.Wireframe;
+import dev.calotte.testing.CountingStream;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;

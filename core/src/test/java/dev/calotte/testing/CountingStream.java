@@ -1,9 +1,9 @@
-package dev.calotte.stl;
+package dev.calotte.testing;
 
 import java.io.OutputStream;
 
 /** Counts bytes and forgets them. */
-final class CountingStream extends OutputStream {
+public final class CountingStream extends OutputStream {
 
     private long count;
     private int largest;
@@ -19,12 +19,13 @@ final class CountingStream extends OutputStream {
         largest = Math.max(largest, length);
     }
 
-    long count() {
+    /** How many bytes came. */
+    public long count() {
         return count;
     }
 
     /** The most bytes that came at once. */
-    int largest() {
+    public int largest() {
         return largest;
     }
 }
