@@ -1,0 +1,74 @@
+package dev.calotte.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** The {@code calotte} command. */
+@Command(
+        name = "calotte",
+        description = "Geodesic domes from the material at hand: geometry, parts, and files ready to cut.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Calotte.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = {ShowCommand.class, MakeCommand.class},
+        footer = {
+            "",
+            "Exit codes: 0 done; 1 a fault of the program; 2 a problem in the brief or the command line.",
+            "Geometry only: loads, joints and foundations are not checked."
+        })
+public final class Calotte implements Runnable {
+
+    static final int FAULT = 1;
+    static final int PROBLEM = 2;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    /** Made by the command line parser. */
+    public Calotte() {}
+
+    /**
+     * Runs the command and ends the process with its exit code.
+     *
+     * @param arguments what stands behind the command's name
+     */
+    public static void main(String[] arguments) {
+        System.exit(run(arguments));
+    }
+
+    /**
+     * Runs the command.
+     *
+     * @param arguments what stands behind the command's name
+     * @return the exit code: 0 done, 1 a fault of the program, 2 a problem in the brief or the command line
+     */
+    public static int run(String... arguments) {
+        return commandLine().execute(arguments);
+    }
+
+    static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Calotte());
+        line.setExecutionExceptionHandler((e, failed, parsed) -> {
+            failed.getErr().println("A fault of the program, not of your brief: " + e);
+            e.printStackTrace(failed.getErr());
+            return FAULT;
+        });
+        return line;
+    }
+
+    /** Without a subcommand there is nothing to run. */
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: show or make.");
+    }
+
+    /** The version of the program, from the jar's manifest. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Calotte.class.getPackage().getImplementationVersion();
+            return new String[] {"calotte " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package dev.calotte.cli;
+
+import dev.calotte.cli.brief.Section;
+import dev.calotte.cli.folder.ResultFolder;
+import dev.calotte.cli.report.DomeJson;
+import dev.calotte.cli.report.Tables;
+import dev.calotte.document.Document;
+import dev.calotte.export.Exporter;
+import dev.calotte.export.Exporters;
+import dev.calotte.output.Documents;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code calotte make}: all files of a dome. */
+@Command(
+        name = "make",
+        description = "Writes everything for the dome of a brief into a folder, all of it or nothing.",
+        mixinStandardHelpOptions = true)
+final class MakeCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
+    private Path brief;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "The folder to write; replaced if it holds an earlier result. Without it, a folder here with"
+                    + " the brief's name.")
+    private Path out;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return Session.run(brief, spec.commandLine().getErr(), this::write);
+    }
+
+    private void write(Design design) {
+        Path target = out == null ? Path.of(nameOf(brief)) : out;
+        ResultFolder.write(target, folder -> {
+            folder.add("dome.json", stream -> DomeJson.write(design, stream));
+            if (design.project().wants(Section.TABLES)) {
+                addTables(design, folder);
+            }
+            addDocuments(design, folder);
+        });
+        spec.commandLine().getOut().println("Written to " + target);
+        spec.commandLine().getOut().flush();
+    }
+
+    private static String nameOf(Path brief) {
+        String name = String.valueOf(brief.getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name + "-files";
+    }
+
+    private static void addTables(Design design, ResultFolder folder) throws IOException {
+        for (Map.Entry<String, String> table : Tables.of(design).entrySet()) {
+            byte[] bytes = table.getValue().getBytes(StandardCharsets.UTF_8);
+            folder.add("tables/" + table.getKey(), stream -> stream.write(bytes));
+        }
+    }
+
+    private static void addDocuments(Design design, ResultFolder folder) throws IOException {
+        Exporters exporters = Exporters.installed();
+        List<Document> documents = Documents.of(
+                design.project().title(),
+                design.parts(),
+                design.project().units(),
+                design.project().modelScale());
+        for (Document document : documents) {
+            for (Exporter exporter : exporters.accepting(document)) {
+                if (wants(design, exporter)) {
+                    String name = exporter.format() + "/" + document.name() + "." + exporter.format();
+                    folder.add(name, stream -> exporter.write(document, stream));
+                }
+            }
+        }
+    }
+
+    private static boolean wants(Design design, Exporter exporter) {
+        return design.project().files().stream()
+                .anyMatch(section -> section.name().toLowerCase(Locale.ROOT).equals(exporter.format()));
+    }
+}

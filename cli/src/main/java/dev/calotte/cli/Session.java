@@ -1,0 +1,37 @@
+package dev.calotte.cli;
+
+import dev.calotte.cli.brief.BriefText;
+import dev.calotte.problem.CalotteException;
+import dev.calotte.problem.Problem;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Reads a brief, computes it and hands it on; what goes wrong with the input is explained and ends in exit code 2. */
+final class Session {
+
+    private Session() {}
+
+    static int run(Path path, PrintWriter err, Consumer<Design> work) {
+        Optional<BriefText> brief = Optional.empty();
+        try {
+            brief = Optional.of(BriefText.read(path));
+            work.accept(Design.of(brief.get().project()));
+            return 0;
+        } catch (CalotteException e) {
+            for (Problem problem : e.problems()) {
+                explain(brief, problem).forEach(err::println);
+            }
+            err.flush();
+            return Calotte.PROBLEM;
+        }
+    }
+
+    /** Without a text there is no line to show: the file itself is the trouble. */
+    private static List<String> explain(Optional<BriefText> brief, Problem problem) {
+        String where = problem.where().isEmpty() ? "" : problem.where() + "  ";
+        return brief.map(text -> text.explain(problem)).orElse(List.of(where + problem.what(), "  " + problem.mend()));
+    }
+}

@@ -1,0 +1,35 @@
+package dev.calotte.cli;
+
+import dev.calotte.cli.report.ShowPage;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code calotte show}: the dome in a page. */
+@Command(
+        name = "show",
+        description = "Prints the dome of a brief in a page and writes nothing.",
+        mixinStandardHelpOptions = true)
+final class ShowCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
+    private Path brief;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        int code = Session.run(
+                brief,
+                spec.commandLine().getErr(),
+                design -> ShowPage.of(design).forEach(out::println));
+        out.flush();
+        return code;
+    }
+}

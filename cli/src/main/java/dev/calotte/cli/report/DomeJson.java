@@ -1,0 +1,195 @@
+package dev.calotte.cli.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import dev.calotte.assembly.PieceMarks;
+import dev.calotte.caution.Caution;
+import dev.calotte.cli.Design;
+import dev.calotte.dome.Dome;
+import dev.calotte.dome.DomeSpec;
+import dev.calotte.dome.Hub;
+import dev.calotte.dome.Keep;
+import dev.calotte.dome.Measures;
+import dev.calotte.dome.Panel;
+import dev.calotte.dome.Strut;
+import dev.calotte.geometry.Triangle;
+import dev.calotte.parts.HubKind;
+import dev.calotte.parts.PanelKind;
+import dev.calotte.parts.Parts;
+import dev.calotte.parts.StrutKind;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Writes {@code dome.json}: everything about a design for other programs. Lengths are millimetres, angles degrees,
+ * areas square metres, volumes cubic metres; each element of a list stands on a line of its own.
+ */
+public final class DomeJson {
+
+    private static final String FORMAT = "calotte-dome/1";
+
+    private final JsonWriter json;
+    private final Design design;
+    private final Dome dome;
+    private final Parts parts;
+    private final PieceMarks marks;
+
+    private DomeJson(Design design, JsonGenerator generator) {
+        this.json = new JsonWriter(generator);
+        this.design = design;
+        this.dome = design.dome();
+        this.parts = design.parts();
+        this.marks = new PieceMarks(parts);
+    }
+
+    /**
+     * Writes a design.
+     *
+     * @param design what to write
+     * @param out where to write; flushed and left open
+     * @throws IOException if the stream does not take the bytes
+     */
+    public static void write(Design design, OutputStream out) throws IOException {
+        try (JsonGenerator generator =
+                new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
+            generator.setPrettyPrinter(new LinePerElement());
+            DomeJson writer = new DomeJson(design, generator);
+            writer.json.object(writer::all);
+            generator.writeRaw('\n');
+        }
+    }
+
+    private void all() throws IOException {
+        json.text("format", FORMAT);
+        json.text("title", design.project().title());
+        json.text("units", word(design.project().units()));
+        json.texts("notes", dome.notes());
+        json.object("dome", this::dome);
+        json.list("vertices", dome.hubs(), this::position);
+        json.objects("strutKinds", parts.strutKinds(), this::strutKind);
+        json.objects("struts", dome.struts(), this::strut);
+        json.objects("panelKinds", parts.panelKinds(), this::panelKind);
+        json.objects("panels", dome.panels(), this::panel);
+        json.objects("hubKinds", parts.hubKinds(), this::hubKind);
+        json.objects("hubs", dome.hubs(), this::hub);
+        json.objects("cautions", design.cautions(), this::caution);
+    }
+
+    private void position(Hub hub) throws IOException {
+        json.numbers(hub.position().toArray());
+    }
+
+    private void dome() throws IOException {
+        DomeSpec spec = dome.spec();
+        Measures m = dome.measures();
+        json.text("solid", word(spec.solid()));
+        json.integers(
+                "breakdown", List.of(spec.breakdown().b(), spec.breakdown().c()));
+        json.integer("frequency", spec.breakdown().frequency());
+        json.integer("triangulation", spec.breakdown().triangulationNumber());
+        json.text("spacing", word(spec.spacing()));
+        json.text("up", word(spec.up()));
+        keep(spec.keep());
+        json.number("radius", m.radiusMm());
+        json.number("floorDiameter", m.floorDiameterMm());
+        json.number("height", m.heightMm());
+        json.fineNumber("floorArea", m.floorAreaMm2() / 1e6);
+        json.fineNumber("surfaceArea", m.surfaceAreaMm2() / 1e6);
+        json.fineNumber("volume", m.volumeMm3() / 1e9);
+        json.number("baseSpread", m.baseSpreadMm());
+        json.integers("baseRing", dome.baseRing());
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private void keep(Keep keep) throws IOException {
+        if (keep instanceof Keep.AboveHeight above) {
+            json.object("keep", () -> json.number("above", above.heightMm()));
+        } else {
+            json.text("keep", keep.toString());
+        }
+    }
+
+    private void strutKind(StrutKind kind) throws IOException {
+        json.text("mark", kind.mark());
+        json.fineNumber("chordFactor", kind.chordFactor());
+        json.number("length", kind.lengthMm());
+        json.number("cutLength", kind.cutLengthMm());
+        json.integer("count", kind.count());
+        json.number("axialAngle", degrees(kind.axialAngleRad()));
+        json.objects("dihedrals", kind.dihedrals(), this::dihedral);
+    }
+
+    private void dihedral(StrutKind.Dihedral dihedral) throws IOException {
+        json.number("angle", degrees(dihedral.angleRad()));
+        json.integer("count", dihedral.count());
+    }
+
+    private static double degrees(double rad) {
+        return StrictMath.toDegrees(rad);
+    }
+
+    private static double[] degrees(List<Double> rad) {
+        return rad.stream().mapToDouble(DomeJson::degrees).toArray();
+    }
+
+    private void strut(Strut strut) throws IOException {
+        json.text("mark", marks.of(strut));
+        json.text("kind", parts.kindOf(strut).mark());
+        json.integer("from", strut.from());
+        json.integer("to", strut.to());
+        if (strut.dihedralRad().isPresent()) {
+            json.number("dihedral", degrees(strut.dihedralRad().getAsDouble()));
+        } else {
+            json.nothing("dihedral");
+        }
+    }
+
+    private void panelKind(PanelKind kind) throws IOException {
+        Triangle t = kind.triangle();
+        json.text("mark", kind.mark());
+        json.text("hand", word(kind.hand()));
+        json.text("mirror", kind.twin());
+        json.integer("count", kind.count());
+        json.numbers("sides", t.a(), t.b(), t.c());
+        json.numbers("angles", degrees(t.angleRad(0)), degrees(t.angleRad(1)), degrees(t.angleRad(2)));
+        json.numbers("altitudes", t.altitude(0), t.altitude(1), t.altitude(2));
+        json.number("narrowest", t.narrowestWidth());
+        json.fineNumber("area", t.area() / 1e6);
+    }
+
+    private void panel(Panel panel) throws IOException {
+        json.text("mark", marks.of(panel));
+        json.text("kind", parts.kindOf(panel).mark());
+        json.integers("vertices", panel.hubs());
+        json.integer("row", panel.row());
+    }
+
+    private void hubKind(HubKind kind) throws IOException {
+        json.text("mark", kind.mark());
+        json.text("hand", word(kind.hand()));
+        json.text("mirror", kind.twin());
+        json.integer("count", kind.count());
+        json.texts("struts", kind.strutMarks());
+        json.numbers("gaps", degrees(kind.gapsRad()));
+        json.numbers("axialAngles", degrees(kind.axialAnglesRad()));
+        json.flag("open", kind.open());
+    }
+
+    private void hub(Hub hub) throws IOException {
+        json.text("mark", marks.of(hub));
+        json.text("kind", parts.kindOf(hub).mark());
+        json.integer("vertex", hub.index());
+        json.integer("row", hub.row());
+    }
+
+    private void caution(Caution caution) throws IOException {
+        json.text("topic", caution.topic());
+        json.text("text", caution.text());
+        json.text("deferTo", caution.deferTo());
+    }
+}

@@ -1,0 +1,187 @@
+package dev.calotte.cli.report;
+
+import dev.calotte.cli.Design;
+import dev.calotte.geometry.Triangle;
+import dev.calotte.parts.HubKind;
+import dev.calotte.parts.PanelKind;
+import dev.calotte.parts.Parts;
+import dev.calotte.parts.StrutKind;
+import dev.calotte.units.Angle;
+import dev.calotte.units.NumberText;
+import dev.calotte.units.UnitSystem;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The tables of a design as comma-separated values, a row for each kind. Columns whose name ends in {@code _mm},
+ * {@code _deg} or {@code _m2} are numbers; beside them stands the length as the brief's units write it.
+ */
+public final class Tables {
+
+    private final Parts parts;
+    private final UnitSystem units;
+
+    private Tables(Design design) {
+        this.parts = design.parts();
+        this.units = design.project().units();
+    }
+
+    /**
+     * Makes the tables.
+     *
+     * @param design what to tabulate
+     * @return the text of each file by its name, for example {@code struts.csv}
+     */
+    public static Map<String, String> of(Design design) {
+        Tables tables = new Tables(design);
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put("struts.csv", tables.struts());
+        files.put("panels.csv", tables.panels());
+        files.put("hubs.csv", tables.hubs());
+        files.put("bill.csv", tables.bill());
+        return files;
+    }
+
+    private String struts() {
+        Csv csv = new Csv()
+                .row(
+                        "mark",
+                        "count",
+                        "length_mm",
+                        "length",
+                        "cut_length_mm",
+                        "cut_length",
+                        "chord_factor",
+                        "axial_angle_deg",
+                        "dihedrals_deg");
+        for (StrutKind kind : parts.strutKinds()) {
+            csv.row(
+                    kind.mark(),
+                    Integer.toString(kind.count()),
+                    mm(kind.lengthMm()),
+                    units.length(kind.lengthMm()),
+                    mm(kind.cutLengthMm()),
+                    units.length(kind.cutLengthMm()),
+                    NumberText.fixed(kind.chordFactor(), 9),
+                    degrees(kind.axialAngleRad()),
+                    kind.dihedrals().stream()
+                            .map(d -> degrees(d.angleRad()) + " x " + d.count())
+                            .collect(Collectors.joining("; ")));
+        }
+        return csv.toString();
+    }
+
+    private String panels() {
+        Csv csv = new Csv()
+                .row(
+                        "mark",
+                        "hand",
+                        "mirror",
+                        "count",
+                        "struts",
+                        "short_mm",
+                        "middle_mm",
+                        "long_mm",
+                        "altitude_short_mm",
+                        "altitude_middle_mm",
+                        "altitude_long_mm",
+                        "narrowest_width",
+                        "angle_short_deg",
+                        "angle_middle_deg",
+                        "angle_long_deg",
+                        "area_m2");
+        parts.panelKinds().forEach(kind -> csv.row(panel(kind)));
+        return csv.toString();
+    }
+
+    private List<String> panel(PanelKind kind) {
+        Triangle t = kind.triangle();
+        return List.of(
+                kind.mark(),
+                word(kind),
+                kind.twin().orElse(""),
+                Integer.toString(kind.count()),
+                kind.struts().stream().map(n -> "S" + n).collect(Collectors.joining(" ")),
+                mm(t.a()),
+                mm(t.b()),
+                mm(t.c()),
+                mm(t.altitude(0)),
+                mm(t.altitude(1)),
+                mm(t.altitude(2)),
+                units.length(t.narrowestWidth()),
+                degrees(t.angleRad(0)),
+                degrees(t.angleRad(1)),
+                degrees(t.angleRad(2)),
+                squareMetres(t.area()));
+    }
+
+    private static String word(PanelKind kind) {
+        return switch (kind.hand()) {
+            case LEFT -> "left";
+            case RIGHT -> "right";
+            case NONE -> "none";
+        };
+    }
+
+    private String hubs() {
+        Csv csv = new Csv().row("mark", "mirror", "count", "base", "struts_ccw", "gaps_deg", "axial_angles_deg");
+        for (HubKind kind : parts.hubKinds()) {
+            csv.row(
+                    kind.mark(),
+                    kind.twin().orElse(""),
+                    Integer.toString(kind.count()),
+                    kind.open() ? "yes" : "no",
+                    String.join(" ", kind.strutMarks()),
+                    kind.gapsRad().stream().map(Tables::degrees).collect(Collectors.joining(" ")),
+                    kind.axialAnglesRad().stream().map(Tables::degrees).collect(Collectors.joining(" ")));
+        }
+        return csv.toString();
+    }
+
+    private String bill() {
+        Csv csv = new Csv().row("item", "mark", "count", "each", "each_unit", "total", "total_unit");
+        for (StrutKind kind : parts.strutKinds()) {
+            double total = kind.cutLengthMm() * kind.count();
+            csv.row("strut", kind.mark(), count(kind.count()), mm(kind.cutLengthMm()), "mm", metres(total), "m");
+        }
+        for (PanelKind kind : parts.panelKinds()) {
+            double area = kind.triangle().area();
+            String total = squareMetres(area * kind.count());
+            csv.row("panel", kind.mark(), count(kind.count()), squareMetres(area), "m2", total, "m2");
+        }
+        for (HubKind kind : parts.hubKinds()) {
+            int struts = kind.struts().size();
+            csv.row(
+                    "hub",
+                    kind.mark(),
+                    count(kind.count()),
+                    count(struts),
+                    "strut ends",
+                    count(struts * kind.count()),
+                    "strut ends");
+        }
+        return csv.toString();
+    }
+
+    private static String count(int count) {
+        return Integer.toString(count);
+    }
+
+    private static String mm(double mm) {
+        return NumberText.fixed(mm, 3);
+    }
+
+    private static String metres(double mm) {
+        return NumberText.fixed(mm / 1000, 3);
+    }
+
+    private static String squareMetres(double mm2) {
+        return NumberText.fixed(mm2 / 1e6, 6);
+    }
+
+    private static String degrees(double rad) {
+        return NumberText.fixed(Angle.degrees(rad), 4);
+    }
+}

@@ -1,0 +1,75 @@
+package dev.calotte.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.HashMap;
+import java.util.Random;
+
+/** The rules between the modules; those inside core stand there. */
+@AnalyzeClasses(packages = "dev.calotte", importOptions = DoNotIncludeTests.class)
+class HouseTest {
+
+    private static final String[] FORMATS = {"dev.calotte.dxf..", "dev.calotte.svg..", "dev.calotte.stl.."};
+
+    @ArchTest
+    static final ArchRule FORMATS_KNOW_NO_DOMES = noClasses()
+            .that()
+            .resideInAnyPackage(FORMATS)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "dev.calotte.sphere..",
+                    "dev.calotte.dome..",
+                    "dev.calotte.parts..",
+                    "dev.calotte.assembly..",
+                    "dev.calotte.caution..",
+                    "dev.calotte.drawing..",
+                    "dev.calotte.solid..",
+                    "dev.calotte.output..",
+                    "dev.calotte.cli..")
+            .because("what a drawing shows is decided once, and every format writes the same");
+
+    @ArchTest
+    static final ArchRule NOBODY_KNOWS_A_FORMAT = noClasses()
+            .that()
+            .resideOutsideOfPackages(FORMATS)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(FORMATS)
+            .because("a new format is a new module, found by the service loader, and edits no other file");
+
+    @ArchTest
+    static final ArchRule CORE_DOES_NOT_KNOW_THE_COMMAND = noClasses()
+            .that()
+            .resideOutsideOfPackage("dev.calotte.cli..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("dev.calotte.cli..")
+            .because("the library is used without the command");
+
+    @ArchTest
+    static final ArchRule THE_COMMAND_COMPUTES_NO_GEOMETRY = noClasses()
+            .that()
+            .resideInAPackage("dev.calotte.cli..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.commons.math3..")
+            .because("every number is computed in core, where it is tested");
+
+    @ArchTest
+    static final ArchRule RESULTS_DO_NOT_DEPEND_ON_THE_RUN = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "dev.calotte.cli.report..", "dev.calotte.cli.folder..", "dev.calotte.dxf..", "dev.calotte.stl..")
+            .should()
+            .dependOnClassesThat()
+            .belongToAnyOf(HashMap.class, Random.class)
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAPackage("java.time..")
+            .because("the same brief gives the same bytes");
+}

@@ -1,0 +1,142 @@
+package dev.calotte.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MakeCommandTest {
+
+    private static final String SMALL = "dome: { breakdown: 2, keep: 1/2 }\nsize: { radius: 2 m }\n";
+
+    @TempDir
+    private Path folder;
+
+    static List<Path> examples() throws IOException {
+        return Runs.examples();
+    }
+
+    @Test
+    void everyPromisedFileOfAnExampleIsThere() throws IOException {
+        Path out = folder.resolve("orchard");
+        assertThat(make(Path.of("examples/orchard-house.yaml"), out).code()).isZero();
+        assertThat(Runs.contents(out).keySet())
+                .containsExactly(
+                        "dome.json",
+                        "dxf/frame-3d.dxf",
+                        "dxf/panels/P1.dxf",
+                        "dxf/panels/P2.dxf",
+                        "stl/model.stl",
+                        "svg/drawings/view.svg",
+                        "svg/panels/P1.svg",
+                        "svg/panels/P2.svg",
+                        "tables/bill.csv",
+                        "tables/hubs.csv",
+                        "tables/panels.csv",
+                        "tables/struts.csv");
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void theSameBriefGivesTheSameBytesInEveryLocaleAndTimeZone(Path brief) throws IOException {
+        make(brief, folder.resolve("here"));
+        Map<String, String> here = Runs.contents(folder.resolve("here"));
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            for (String tag : List.of("tr-TR", "de-DE", "ar-EG-u-nu-arab")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+                make(brief, folder.resolve(tag));
+                assertThat(Runs.contents(folder.resolve(tag))).as(tag).isEqualTo(here);
+            }
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void onlyTheFilesThatAreAskedForAreWritten() throws IOException {
+        Path brief = brief(SMALL + "files: [stl]\n");
+        make(brief, folder.resolve("out"));
+        assertThat(Runs.contents(folder.resolve("out")).keySet()).containsExactly("dome.json", "stl/model.stl");
+    }
+
+    @Test
+    void aSecondRunReplacesTheFirst() throws IOException {
+        make(Path.of("examples/planetarium.yaml"), folder.resolve("out"));
+        make(brief(SMALL), folder.resolve("out"));
+        assertThat(Runs.contents(folder.resolve("out")))
+                .containsKey("dxf/panels/P2.dxf")
+                .doesNotContainKey("dxf/panels/P3L.dxf");
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("brief.yaml", "out");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "\u0000\u0001",
+                "dome: { breakdown: 3 }\n",
+                "dome: { breakdown: [0, 0] }\nsize: { radius: 3 m }\n",
+                "dome: { breakdown: 5000 }\nsize: { radius: 3 m }\n",
+                "dome: { breakdown: 3, keep: 5/7 }\nsize: { radius: 3 m }\n",
+                "dome: { breakdown: 3 }\nsize: { radius: 3 m, height: 2 m }\n",
+                "dome: { breakdown: 3 }\nsize: { radius: 3 parsec }\n",
+                "dome: { breakdown: 3 }\nsize: { radius: 3 m }\nframe: { hub-gap: -1 mm }\n",
+                "dome: { breakdown: 3 }\nsize: { radius: 3 m }\nframe: { hub-gap: 2 m }\n",
+                "dome: { brakedown: 3 }\nsize: { radius: 3 m }\n",
+                "dome: { breakdown: 3 }\nsize: { floor-area: 12 m2 }\n"
+            })
+    void aBadBriefEndsInTwoAndWritesNothing(String text) throws IOException {
+        Runs.Result result = make(brief(text), folder.resolve("out"));
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.err()).isNotBlank();
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void aBadBriefLeavesAnEarlierResultAsItWas() throws IOException {
+        make(brief(SMALL), folder.resolve("out"));
+        Map<String, String> before = Runs.contents(folder.resolve("out"));
+        assertThat(make(brief("dome: 3"), folder.resolve("out")).code()).isEqualTo(2);
+        assertThat(Runs.contents(folder.resolve("out"))).isEqualTo(before);
+    }
+
+    @Test
+    void problemsOfTheGeometryPointIntoTheBrief() throws IOException {
+        Runs.Result result =
+                make(brief("dome:\n  breakdown: 4\n  keep: 5/7\nsize: { radius: 3 m }\n"), folder.resolve("x"));
+        assertThat(result.err())
+                .contains("brief.yaml:3:3  dome.keep: 5/7 of 12 rows is not a whole number of rows.")
+                .contains("Use 2/3 (8 rows) or 3/4 (9 rows).")
+                .contains("  keep: 5/7\n      ^");
+    }
+
+    @Test
+    void aMissingBriefAndAWrongCommandLineEndInTwo() {
+        assertThat(Runs.run("make", "no-such-brief.yaml").code()).isEqualTo(2);
+        assertThat(Runs.run("make").code()).isEqualTo(2);
+        assertThat(Runs.run("cut", "brief.yaml").code()).isEqualTo(2);
+        assertThat(Runs.run().code()).isEqualTo(2);
+    }
+
+    private Path brief(String text) throws IOException {
+        return Files.writeString(folder.resolve("brief.yaml"), text);
+    }
+
+    private static Runs.Result make(Path brief, Path out) {
+        return Runs.run("make", brief.toString(), "--out", out.toString());
+    }
+}
