@@ -16,6 +16,16 @@ import java.util.Optional;
  */
 record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
 
+    Sizing {
+        if (new CapMeasures(cap).height() <= Ball.LEVEL) {
+            throw new CalotteException(
+                    Code.IMPOSSIBLE,
+                    "dome.keep",
+                    "what stays is flat, all its hubs at one height.",
+                    "Keep more, or take a higher breakdown.");
+        }
+    }
+
     static Sizing of(DomeSpec spec) {
         Ball ball = new Ball(spec);
         if (spec.keep() instanceof Keep.Rows rows) {
@@ -31,15 +41,16 @@ record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
     }
 
     private static Sizing fixed(DomeSpec spec, Cap cap, Optional<String> note) {
-        double unit = new CapMeasures(cap).of(spec.size().measure());
-        if (!(unit > 0)) {
+        Measure measure = spec.size().measure();
+        boolean ofTheFloor = measure == Measure.FLOOR_DIAMETER || measure == Measure.FLOOR_AREA;
+        if (ofTheFloor && cap.baseRing.length == 0) {
             throw new CalotteException(
                     Code.CONFLICT,
-                    "size." + spec.size().measure().key(),
+                    "size." + measure.key(),
                     "a whole sphere has no floor.",
                     "Give its radius, height or longest-strut, or keep a part of it.");
         }
-        return new Sizing(spec.keep(), cap, linear(spec.size()) / unit, note);
+        return new Sizing(spec.keep(), cap, linear(spec.size()) / new CapMeasures(cap).of(measure), note);
     }
 
     private static Sizing above(DomeSpec spec, Ball ball, double heightMm) {
