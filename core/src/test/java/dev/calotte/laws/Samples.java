@@ -46,7 +46,7 @@ final class Samples {
 
     /** Whole spheres of every solid, breakdown, spacing and crown. */
     static Stream<DomeSpec> spheres() {
-        return some(everySphere(), 29);
+        return some(everySphere(), 61);
     }
 
     private static Stream<DomeSpec> everySphere() {
@@ -69,7 +69,7 @@ final class Samples {
 
     /** Parts of spheres: rows, and what lies above, at and below the centre. */
     static Stream<DomeSpec> caps() {
-        return some(everyCap(), 7);
+        return some(everyCap(), 11);
     }
 
     private static Stream<DomeSpec> everyCap() {

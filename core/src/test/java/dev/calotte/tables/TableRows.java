@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -18,6 +21,8 @@ final class TableRows implements ArgumentsProvider, AnnotationConsumer<Table> {
     /** Whether only some rows are taken: mutation tests repeat every row thousands of times. */
     private static final boolean FEW = Boolean.getBoolean("calotte.few");
 
+    private static final Map<String, JsonNode> READ = new ConcurrentHashMap<>();
+
     private String file;
 
     @Override
@@ -26,14 +31,19 @@ final class TableRows implements ArgumentsProvider, AnnotationConsumer<Table> {
     }
 
     @Override
-    public Stream<? extends Arguments> provideArguments(ParameterDeclarations parameters, ExtensionContext context)
-            throws IOException {
+    public Stream<? extends Arguments> provideArguments(ParameterDeclarations parameters, ExtensionContext context) {
+        JsonNode rows = READ.computeIfAbsent(file, TableRows::read);
+        int step = FEW && rows.size() > 20 ? 17 : 1;
+        return IntStream.range(0, rows.size())
+                .filter(i -> i % step == step / 2)
+                .mapToObj(i -> Arguments.of(new Row(rows.get(i))));
+    }
+
+    private static JsonNode read(String file) {
         try (InputStream in = TableRows.class.getResourceAsStream(file)) {
-            JsonNode rows = new ObjectMapper().readTree(in).required("rows");
-            int step = FEW && rows.size() > 20 ? 9 : 1;
-            return IntStream.range(0, rows.size())
-                    .filter(i -> i % step == step / 2)
-                    .mapToObj(i -> Arguments.of(new Row(rows.get(i))));
+            return new ObjectMapper().readTree(in).required("rows");
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
     }
 }
