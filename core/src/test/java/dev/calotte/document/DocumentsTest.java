@@ -106,4 +106,17 @@ class DocumentsTest {
         assertThat(wireframe.layers()).isEmpty();
         assertThat(drawing.parts()).isEmpty();
     }
+
+    @Test
+    void picturesKeepTheirOwnCopies() {
+        List<Double> xy = new ArrayList<>(List.of(0.0, 0.0, 1.0, 0.0, 0.0, 1.0));
+        Picture.Facet facet = new Picture.Facet(xy, 1, Picture.Hatch.RISING, Picture.Weight.STRONG, "P1");
+        xy.set(0, 7.0);
+        List<Picture.Item> items = new ArrayList<>(List.of(facet));
+        Picture picture = new Picture("plan", "", 100, 50, items);
+        items.add(new Picture.Line(0, 0, 1, 1, Picture.Weight.FAINT, true));
+        items.add(new Picture.Label("S1", 0, 0, 2.5, Picture.Anchor.MIDDLE));
+        assertThat(facet.xy()).startsWith(0.0);
+        assertThat(picture.items()).containsExactly(facet);
+    }
 }
