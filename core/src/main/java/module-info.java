@@ -14,6 +14,7 @@ module dev.calotte.core {
     exports dev.calotte.problem;
     exports dev.calotte.solid;
     exports dev.calotte.sphere;
+    exports dev.calotte.stock;
     exports dev.calotte.units;
 
     uses dev.calotte.export.Exporter;

@@ -45,6 +45,14 @@ class ArchitectureTest {
             .definedBy("dev.calotte.dome..")
             .layer("parts")
             .definedBy("dev.calotte.parts..")
+            .layer("pattern")
+            .definedBy("dev.calotte.pattern..")
+            .layer("stock")
+            .definedBy("dev.calotte.stock..")
+            .layer("nest")
+            .definedBy("dev.calotte.nest..")
+            .layer("choose")
+            .definedBy("dev.calotte.choose..")
             .layer("assembly")
             .definedBy("dev.calotte.assembly..")
             .layer("caution")
@@ -67,8 +75,16 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere")
             .whereLayer("parts")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome")
-            .whereLayer("assembly")
+            .whereLayer("pattern")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts")
+            .whereLayer("stock")
+            .mayNotAccessAnyLayer()
+            .whereLayer("nest")
+            .mayOnlyAccessLayers("problem", "geometry", "stock")
+            .whereLayer("choose")
+            .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts", "pattern", "stock", "nest")
+            .whereLayer("assembly")
+            .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts", "pattern")
             .whereLayer("caution")
             .mayOnlyAccessLayers("dome")
             .whereLayer("drawing")
@@ -106,6 +122,10 @@ class ArchitectureTest {
                     "..sphere..",
                     "..dome..",
                     "..parts..",
+                    "..pattern..",
+                    "..stock..",
+                    "..nest..",
+                    "..choose..",
                     "..assembly..",
                     "..caution..")
             .should()

@@ -27,6 +27,10 @@ record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
     }
 
     static Sizing of(DomeSpec spec) {
+        if (spec.base() == Base.LEVEL) {
+            throw new CalotteException(
+                    Code.NOT_IN_THIS_VERSION, "dome.base", "a level base is not there yet.", "Use as-is.");
+        }
         Ball ball = new Ball(spec);
         if (spec.keep() instanceof Keep.Rows rows) {
             RowCut cut = RowCut.of(spec, rows);

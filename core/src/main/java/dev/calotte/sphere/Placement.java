@@ -21,6 +21,7 @@ interface Placement {
             case CHORD -> new ChordPlacement(lattice);
             case ARC -> new ArcPlacement(lattice, solid.centralAngleRad());
             case MIDARC -> new MidarcPlacement(lattice);
+            case FITTED -> throw new UnsupportedOperationException();
         };
     }
 }

@@ -17,5 +17,10 @@ public enum Spacing {
      */
     ARC,
     /** Class I, frequency a power of 2: every triangle is split into four at the midpoints of its arcs, again and again. */
-    MIDARC
+    MIDARC,
+    /**
+     * Every point stays on the sphere and keeps the solid's symmetry, and what freedom is left is used for the goal of
+     * a {@link Fitting}.
+     */
+    FITTED
 }

@@ -61,6 +61,10 @@ public final class SphereMesh {
     }
 
     private static void checkSpacing(Breakdown breakdown, Spacing spacing) {
+        if (spacing == Spacing.FITTED) {
+            throw new CalotteException(
+                    Code.NOT_IN_THIS_VERSION, "dome.spacing", "fitted is not there yet.", "Use chord or arc.");
+        }
         if (spacing != Spacing.CHORD && breakdown.classNumber() != 1) {
             throw new CalotteException(
                     Code.CONFLICT,

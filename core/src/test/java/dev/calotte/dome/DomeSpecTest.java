@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.calotte.sphere.Breakdown;
+import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
@@ -20,16 +21,33 @@ class DomeSpecTest {
                         Solid.OCTAHEDRON,
                         Breakdown.of(2),
                         Spacing.CHORD,
+                        Fitting.DEFAULT,
                         Up.VERTEX,
                         new Keep.Whole(),
+                        Base.AS_IS,
                         Size.radius(10)));
     }
 
     @Test
     void copiesDifferInOneThing() {
         Keep rows = new Keep.Rows(1, 2);
-        assertThat(SPEC.withSpacing(Spacing.ARC).withUp(Up.EDGE).withKeep(rows).withSize(Size.radius(7)))
-                .isEqualTo(new DomeSpec(Solid.OCTAHEDRON, Breakdown.of(2), Spacing.ARC, Up.EDGE, rows, Size.radius(7)));
+        Fitting fitting = new Fitting(Fitting.Goal.FEW_KINDS, 1.5);
+        DomeSpec copy = SPEC.withSpacing(Spacing.ARC)
+                .withFitting(fitting)
+                .withUp(Up.EDGE)
+                .withKeep(rows)
+                .withBase(Base.LEVEL)
+                .withSize(Size.radius(7));
+        assertThat(copy)
+                .isEqualTo(new DomeSpec(
+                        Solid.OCTAHEDRON,
+                        Breakdown.of(2),
+                        Spacing.ARC,
+                        fitting,
+                        Up.EDGE,
+                        rows,
+                        Base.LEVEL,
+                        Size.radius(7)));
         assertThat(rows).hasToString("1/2");
     }
 

@@ -64,6 +64,7 @@ final class Samples {
             case CHORD -> true;
             case ARC -> classOne;
             case MIDARC -> classOne && powerOfTwo;
+            case FITTED -> false;
         };
     }
 

@@ -57,13 +57,11 @@ final class Row {
 
     private DomeSpec spec(Spacing spacing) {
         JsonNode inputs = json.required("inputs");
-        return new DomeSpec(
-                solid(),
-                new Breakdown(input("b").asInt(), inputs.path("c").asInt()),
-                spacing,
-                Up.valueOf(upper("up", "vertex")),
-                keep(inputs),
-                Size.radius(RADIUS_MM));
+        Breakdown breakdown = new Breakdown(input("b").asInt(), inputs.path("c").asInt());
+        return DomeSpec.of(solid(), breakdown, Size.radius(RADIUS_MM))
+                .withSpacing(spacing)
+                .withUp(Up.valueOf(upper("up", "vertex")))
+                .withKeep(keep(inputs));
     }
 
     private String upper(String name, String otherwise) {

@@ -26,14 +26,20 @@ record DomeReader(Fields fields, UnitSystem units) {
     DomeSpec spec(Size size) {
         Solid solid = fields.read("solid", Solid.ICOSAHEDRON, Words.of(Solid.values()));
         Breakdown breakdown = breakdown(solid);
-        Spacing spacing = fields.read("spacing", Spacing.CHORD, Words.of(Spacing.values(), "fitted"));
+        Spacing spacing = fields.read(
+                "spacing",
+                Spacing.CHORD,
+                Words.of(new Spacing[] {Spacing.CHORD, Spacing.ARC, Spacing.MIDARC}, "fitted"));
         Up up = fields.read("up", Up.VERTEX, Words.of(Up.values()));
         Keep keep = keep();
         fields.read("base", Base.AS_IS, Words.of(Base.values(), "level"));
         fields.read("riser", 0.0, Values.nothing(units));
         fields.later("strut-ratio");
         fields.close();
-        return new DomeSpec(solid, breakdown, spacing, up, keep, size);
+        return DomeSpec.of(solid, breakdown, size)
+                .withSpacing(spacing)
+                .withUp(up)
+                .withKeep(keep);
     }
 
     private Breakdown breakdown(Solid solid) {

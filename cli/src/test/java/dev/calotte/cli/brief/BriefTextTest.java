@@ -11,7 +11,6 @@ import dev.calotte.parts.Joinery;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
-import dev.calotte.sphere.Up;
 import dev.calotte.units.UnitSystem;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
@@ -26,13 +25,9 @@ class BriefTextTest {
     @Test
     void everyKeyThatHasAnEffectIsRead() throws URISyntaxException {
         Path path = Path.of(BriefTextTest.class.getResource("orchard.yaml").toURI());
-        DomeSpec dome = new DomeSpec(
-                Solid.OCTAHEDRON,
-                Breakdown.of(4),
-                Spacing.MIDARC,
-                Up.VERTEX,
-                new Keep.Rows(5, 8),
-                new Size(Measure.FLOOR_DIAMETER, 6515.1));
+        DomeSpec dome = DomeSpec.of(Solid.OCTAHEDRON, Breakdown.of(4), new Size(Measure.FLOOR_DIAMETER, 6515.1))
+                .withSpacing(Spacing.MIDARC)
+                .withKeep(new Keep.Rows(5, 8));
         assertThat(BriefText.read(path).project())
                 .isEqualTo(new Project(
                         "Orchard seedling house",
