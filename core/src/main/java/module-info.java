@@ -4,6 +4,7 @@ module dev.calotte.core {
 
     exports dev.calotte.assembly;
     exports dev.calotte.caution;
+    exports dev.calotte.choose;
     exports dev.calotte.document;
     exports dev.calotte.drawing;
     exports dev.calotte.dome;
@@ -11,6 +12,7 @@ module dev.calotte.core {
     exports dev.calotte.geometry;
     exports dev.calotte.output;
     exports dev.calotte.parts;
+    exports dev.calotte.pattern;
     exports dev.calotte.problem;
     exports dev.calotte.solid;
     exports dev.calotte.sphere;

@@ -1,7 +1,9 @@
 package dev.calotte.geometry;
 
+import java.util.Collection;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 
 /** A {@link Polygon} without hollow corners. */
 public final class ConvexPolygon extends Polygon {
@@ -41,6 +43,16 @@ public final class ConvexPolygon extends Polygon {
      */
     public static ConvexPolygon of(List<Vector2D> corners) {
         return new ConvexPolygon(flat(corners));
+    }
+
+    /**
+     * The smallest convex polygon round some points.
+     *
+     * @param points at least three that do not lie on one line
+     * @return their hull
+     */
+    public static ConvexPolygon round(Collection<Vector2D> points) {
+        return of(List.copyOf(new MonotoneChain(false, 0).findHullVertices(points)));
     }
 
     /**
@@ -93,8 +105,15 @@ public final class ConvexPolygon extends Polygon {
         return of(moved);
     }
 
-    /** Where the lines of the two sides at a corner cross after they have moved. */
-    private Vector2D mitre(int corner, double before, double after) {
+    /**
+     * Where the lines of the two sides at a corner cross after they have moved.
+     *
+     * @param corner from 0
+     * @param before how far the side that ends there moves outwards
+     * @param after how far the side that begins there moves outwards
+     * @return their crossing
+     */
+    public Vector2D mitre(int corner, double before, double after) {
         Vector2D n = outward(Math.floorMod(corner - 1, size()));
         Vector2D m = outward(corner);
         double cross = n.getX() * m.getY() - n.getY() * m.getX();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
-import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 
 /**
  * A plane outline: corners joined by straight sides, the last to the first, counter-clockwise. Side i runs from corner
@@ -173,7 +172,6 @@ public class Polygon {
      * @return its hull
      */
     public final ConvexPolygon hull() {
-        List<Vector2D> hull = new ArrayList<>(new MonotoneChain(false, 0).findHullVertices(corners()));
-        return new ConvexPolygon(flat(hull));
+        return ConvexPolygon.round(corners());
     }
 }

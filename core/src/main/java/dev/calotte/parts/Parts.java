@@ -69,6 +69,16 @@ public final class Parts {
     }
 
     /**
+     * A kind of struts.
+     *
+     * @param number its number, from 1
+     * @return the kind
+     */
+    public StrutKind strutKind(int number) {
+        return struts.kinds.get(number - 1);
+    }
+
+    /**
      * The kinds of panels.
      *
      * @return by number, left before right; unmodifiable

@@ -1,0 +1,9 @@
+package dev.calotte.pattern;
+
+/** Whether panels may be divided by seams. */
+public enum Splitting {
+    /** Every panel is one piece. */
+    NEVER,
+    /** A panel that does not fit the stock is divided. */
+    SEAM
+}
