@@ -54,11 +54,45 @@ final class Fields {
         return new Fields(node, pathOf(key), entry.map(Node.Entry::place), problems);
     }
 
+    /** The keys of every item of a list; an item that holds no keys is a problem. */
+    List<Fields> sections(String key) {
+        return read(key, List.of(), node -> items(key, node)).isEmpty()
+                ? List.of()
+                : itemsOf(((Node.Sequence) mapping.entry(key).orElseThrow().value()).items(), key);
+    }
+
+    private List<Fields> itemsOf(List<Node> items, String key) {
+        List<Fields> sections = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            Node item = items.get(i);
+            String at = pathOf(key) + "[" + i + "]";
+            if (item instanceof Node.Text || item instanceof Node.Sequence) {
+                failed.add(key);
+                problems.add(Optional.of(item.place()), at, Refusal.wrong(Seen.sort(item), "Write keys with values."));
+            }
+            sections.add(new Fields(item, at, Optional.of(item.place()), problems));
+        }
+        return sections;
+    }
+
     /** A section that is there under a misspelt name is not missing as well. */
     private Node absent(String key) {
         boolean misspelt = mapping.entries().stream()
                 .anyMatch(entry -> Nearest.of(entry.key(), List.of(key)).isPresent());
         return misspelt ? new Node.Refused(mapping.place()) : new Node.Mapping(mapping.place(), List.of());
+    }
+
+    /** Says that a key belongs here, though it may be missing; whether it is there. */
+    boolean offers(String key) {
+        known.add(key);
+        return has(key);
+    }
+
+    /** Whether a list stands at a key. */
+    boolean isList(String key) {
+        return mapping.entry(key)
+                .filter(e -> e.value() instanceof Node.Sequence)
+                .isPresent();
     }
 
     /** Whether keys stand below a key. */
@@ -144,13 +178,18 @@ final class Fields {
 
     /** Says that exactly one of several keys must be there, and what to write if none is. */
     void requireOne(List<String> keys, String mend) {
+        notTogether(keys);
+        if (readable && mapping.entries().isEmpty()) {
+            problems.add(place, path, new Refusal(Code.MISSING, "no measure is given.", mend));
+        }
+    }
+
+    /** Says that of several keys at most one may be there. */
+    void notTogether(List<String> keys) {
         List<String> given = keys.stream().filter(this::has).toList();
         if (given.size() > 1) {
             String what = Values.listed(given, "and") + " are given together.";
             problems.add(place, path, new Refusal(Code.CONFLICT, what, "Keep one of them."));
-        }
-        if (readable && mapping.entries().isEmpty()) {
-            problems.add(place, path, new Refusal(Code.MISSING, "no measure is given.", mend));
         }
     }
 

@@ -2,6 +2,7 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
+import java.util.List;
 import java.util.function.Function;
 
 /** Reads lengths and areas within the bounds of what can be built. */
@@ -43,6 +44,20 @@ final class Measured {
     /** An area that a dome is sized by, in square millimetres. */
     static Double floorArea(Node node) {
         return AREAS.check(Values.area().apply(node), node);
+    }
+
+    /** Two sizes in a list, in millimetres. */
+    static Function<Node, List<Double>> pair(UnitSystem units, String example) {
+        return node -> {
+            if (node instanceof Node.Sequence list && list.items().size() == 2) {
+                return list.items().stream().map(size(units)).toList();
+            }
+            throw Refusal.wrong(
+                    node instanceof Node.Sequence list
+                            ? "a list of " + list.items().size() + " stands here."
+                            : Seen.sort(node),
+                    example);
+        };
     }
 
     /** A length that may be 0, in millimetres. */

@@ -4,31 +4,44 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Joinery;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a brief asks for, checked.
  *
  * @param title the name of the project: one line, not empty
  * @param units how lengths are printed
- * @param dome the dome
+ * @param dome the dome; its size is a stopgap where a cover decides
  * @param joinery how its struts meet its hubs
+ * @param widestFor the name of the cover whose stock decides the size, if one does
+ * @param covers its covers, each with its stock
  * @param modelScale how many times smaller the scale model is, 20 for 1:20
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
 public record Project(
-        String title, UnitSystem units, DomeSpec dome, Joinery joinery, double modelScale, List<Section> files) {
+        String title,
+        UnitSystem units,
+        DomeSpec dome,
+        Joinery joinery,
+        Optional<String> widestFor,
+        List<Covering> covers,
+        double modelScale,
+        List<Section> files) {
 
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param title the name of the project
      * @param units how lengths are printed
      * @param dome the dome
      * @param joinery how its struts meet its hubs
+     * @param widestFor the name of the cover whose stock decides the size
+     * @param covers its covers
      * @param modelScale how many times smaller the scale model is
      * @param files the families of files to write
      */
     public Project {
+        covers = List.copyOf(covers);
         files = List.copyOf(files);
     }
 

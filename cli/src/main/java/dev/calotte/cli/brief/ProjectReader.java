@@ -2,7 +2,9 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Joinery;
+import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the two beside. */
@@ -28,7 +30,7 @@ final class ProjectReader {
     static Project read(Node.Mapping root, Problems problems) {
         Fields top = Fields.top(root, problems);
         Project project = new ProjectReader(top).project();
-        top.later("covers", "openings", "jigs");
+        top.later("openings", "jigs");
         top.close();
         return project;
     }
@@ -37,10 +39,26 @@ final class ProjectReader {
         Fields dome = top.section("dome");
         Fields size = top.section("size");
         Joinery joinery = joinery();
-        DomeSpec spec = new DomeReader(dome, units).spec(SizeReader.read(size, units, joinery));
+        List<Covering> covers = covers();
+        SizeReader sizing = SizeReader.read(size, units, joinery, covers);
+        DomeSpec spec = new DomeReader(dome, units).spec(sizing.size());
         double scale = modelScale();
         checkOutput();
-        return new Project(title, units, spec, joinery, scale, files());
+        return new Project(title, units, spec, joinery, sizing.widestFor(), covers, scale, files());
+    }
+
+    private List<Covering> covers() {
+        List<Covering> covers = new ArrayList<>();
+        for (Fields item : top.sections("covers")) {
+            Covering covering = new CoverReader(item, units).covering();
+            String name = covering.cover().name();
+            if (item.sound("name")
+                    && covers.stream().anyMatch(c -> c.cover().name().equalsIgnoreCase(name))) {
+                item.refuse("name", new Refusal(Code.CONFLICT, "another cover is called " + name + ".", "Rename one."));
+            }
+            covers.add(covering);
+        }
+        return List.copyOf(covers);
     }
 
     private Joinery joinery() {
