@@ -36,7 +36,7 @@ class ReadmeTest {
         DomeSpec spec = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), new Size(Size.Measure.FLOOR_DIAMETER, 6400))
                 .withKeep(new Keep.Rows(5, 9));
         Dome dome = Dome.of(spec);
-        Parts parts = Parts.of(dome, new Joinery(45));
+        Parts parts = Parts.of(dome, Joinery.gap(45));
         parts.strutKinds().forEach(kind -> show(kind.mark(), kind.count(), kind.cutLengthMm()));
         Wireframe frame = FrameWires.of("Orchard house", parts);
         for (Exporter exporter : Exporters.installed().accepting(frame)) {

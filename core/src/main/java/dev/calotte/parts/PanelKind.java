@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * @param number from 1, by rising area; mirror twins share it
  * @param hand which of two mirror images it is
- * @param struts the numbers of the strut kinds of its three sides, rising
+ * @param struts the numbers of the strut kinds of its three sides, rising; where struts of one length have unequal ends,
+ *     the first kind of that length
  * @param triangle its three sides in millimetres, rising
  * @param twin the mark of the mirror image, if the dome has such panels too
  * @param count how many panels there are

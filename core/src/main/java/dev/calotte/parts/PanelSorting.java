@@ -3,17 +3,20 @@ package dev.calotte.parts;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Panel;
 import dev.calotte.geometry.Triangle;
+import dev.calotte.problem.CalotteException;
+import dev.calotte.problem.Problem.Code;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** Panels by the strut kinds of their sides and by hand. */
+/** Panels by the lengths of their sides and by hand; how their struts end is no matter of theirs. */
 final class PanelSorting {
 
     final int[] kindOf;
     final List<PanelKind> kinds;
 
-    /** The numbers of the strut kinds of three sides, rising. */
+    /** The numbers of the lengths of three sides, rising. */
     private record Sides(int a, int b, int c) {
 
         static final Comparator<Sides> ORDER =
@@ -26,7 +29,15 @@ final class PanelSorting {
         }
 
         Triangle triangle(StrutSorting struts) {
-            return new Triangle(struts.lengthMm(a), struts.lengthMm(b), struts.lengthMm(c));
+            return new Triangle(lengthMm(struts, a), lengthMm(struts, b), lengthMm(struts, c));
+        }
+
+        private static double lengthMm(StrutSorting struts, int number) {
+            return struts.firstOf(number).lengthMm();
+        }
+
+        boolean close(StrutSorting struts) {
+            return lengthMm(struts, a) + lengthMm(struts, b) > lengthMm(struts, c);
         }
     }
 
@@ -34,8 +45,9 @@ final class PanelSorting {
         Twins<Sides> twins = new Twins<>(Sides.ORDER);
         Twins.Tally[] tallies = new Twins.Tally[dome.panels().size()];
         for (Panel panel : dome.panels()) {
-            int[] around = panel.struts().stream().mapToInt(struts::number).toArray();
-            tallies[panel.index()] = twins.note(Sides.of(around), hand(around), panel.index());
+            int[] around =
+                    panel.struts().stream().mapToInt(struts::lengthNumber).toArray();
+            tallies[panel.index()] = twins.note(closing(Sides.of(around), struts), hand(around), panel.index());
         }
         // areas that are equal up to rounding are left in the order of their sides
         double step = StrutSorting.SAME * dome.radiusMm() * dome.radiusMm();
@@ -46,11 +58,25 @@ final class PanelSorting {
                 (number, hand, sides, tally, twin) -> new PanelKind(
                         number,
                         hand,
-                        List.of(sides.a, sides.b, sides.c),
+                        Stream.of(sides.a, sides.b, sides.c)
+                                .map(side -> struts.firstOf(side).number())
+                                .toList(),
                         sides.triangle(struts),
                         twin.map(letter -> "P" + number + letter),
                         tally.count()));
         this.kindOf = Arrays.stream(tallies).mapToInt(Twins.Tally::index).toArray();
+    }
+
+    /** Merging a long side with a longer one can leave a thin panel without height. */
+    private static Sides closing(Sides sides, StrutSorting struts) {
+        if (!sides.close(struts)) {
+            throw new CalotteException(
+                    Code.IMPOSSIBLE,
+                    "frame.merge-within",
+                    "the sides of a panel no longer make a triangle once they are merged.",
+                    "Merge less.");
+        }
+        return sides;
     }
 
     /** Of three different sizes in a circle two steps rise in the one hand and one in the other. */

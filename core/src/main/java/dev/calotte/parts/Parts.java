@@ -3,15 +3,19 @@ package dev.calotte.parts;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Hub;
 import dev.calotte.dome.Panel;
+import dev.calotte.dome.Spoke;
 import dev.calotte.dome.Strut;
 import dev.calotte.problem.CalotteException;
+import dev.calotte.problem.Problem;
+import java.util.Collections;
 import java.util.List;
 
 /**
  * The parts of a dome: its struts, panels and hubs gathered into kinds.
  *
  * <p>Lengths that differ by no more than 1e-9 of the radius are one kind: that is rounding, far below the smallest real
- * difference known (2.5e-5 at a frequency of 8). What a workshop can tell apart is another question.
+ * difference known (2.5e-5 at a frequency of 8). What a workshop can tell apart is another question, which
+ * {@link Joinery#mergeWithinMm()} and {@link #closeKinds()} answer.
  */
 public final class Parts {
 
@@ -22,6 +26,10 @@ public final class Parts {
     private final HubSorting hubs;
 
     private Parts(Dome dome, Joinery joinery) {
+        List<Problem> problems = joinery.problems();
+        if (!problems.isEmpty()) {
+            throw new CalotteException(problems);
+        }
         this.dome = dome;
         this.joinery = joinery;
         this.struts = new StrutSorting(dome, joinery);
@@ -35,7 +43,8 @@ public final class Parts {
      * @param dome the dome
      * @param joinery how struts meet hubs
      * @return its parts
-     * @throws CalotteException if a strut would be used up by its hub gaps
+     * @throws CalotteException if the joinery contradicts itself, names no gap for a hub of this dome, or leaves nothing
+     *     of a strut
      */
     public static Parts of(Dome dome, Joinery joinery) {
         return new Parts(dome, joinery);
@@ -124,5 +133,37 @@ public final class Parts {
      */
     public HubKind kindOf(Hub hub) {
         return hubs.kinds.get(hubs.kindOf[hub.index()]);
+    }
+
+    /**
+     * What leaves a hub, counter-clockwise seen from outside, beginning with the first strut of the hub's kind.
+     *
+     * @param hub a hub of the dome
+     * @return its spokes, in the order of {@link HubKind#struts()}
+     */
+    public List<Spoke> around(Hub hub) {
+        List<Spoke> spokes = dome.around(hub.index());
+        Collections.rotate(spokes, -HubCircle.of(spokes, struts).turnToSmallest());
+        return spokes;
+    }
+
+    /**
+     * How far a strut may be from the length that it has in its kind, because unequal lengths are one kind.
+     *
+     * @return the largest error of all kinds in millimetres; 0 unless the joinery merges
+     */
+    public double mergeErrorMm() {
+        return struts.kinds.stream().mapToDouble(StrutKind::mergeErrorMm).max().orElse(0);
+    }
+
+    /**
+     * Kinds that a workshop may take for each other: struts that follow each other by cut length and panels, that differ
+     * by less than three times what it holds.
+     *
+     * @return the pairs, struts by rising cut length, then panels by their shorter sides; a panel and its mirror image
+     *     are no pair
+     */
+    public List<CloseKinds> closeKinds() {
+        return CloseKinds.of(struts.kinds, panels.kinds, joinery.cutToleranceMm());
     }
 }

@@ -47,7 +47,7 @@ class DeterminismTest {
 
     /** Every number and mark in full. */
     private static String print(DomeSpec spec) {
-        Parts parts = Parts.of(Dome.of(spec), new Joinery(7));
+        Parts parts = Parts.of(Dome.of(spec), Joinery.gap(7));
         Dome dome = parts.dome();
         return Stream.of(
                         List.of(spec, dome.measures(), dome.notes(), dome.baseRing()),

@@ -25,12 +25,12 @@ class JoineryTest {
 
     @Test
     void bothEndsLoseTheGap() {
-        Parts parts = Parts.of(DOME, new Joinery(30));
+        Parts parts = Parts.of(DOME, Joinery.gap(30));
         assertThat(parts.strutKinds())
                 .hasSize(2)
                 .allSatisfy(kind -> assertThat(kind.cutLengthMm()).isCloseTo(kind.lengthMm() - 60, within(1e-9)));
         assertThat(parts.strutKinds().get(0).lengthMm()).isCloseTo(SHORTEST, within(1e-6));
-        assertThat(parts.joinery()).isEqualTo(new Joinery(30));
+        assertThat(parts.joinery()).isEqualTo(Joinery.gap(30));
         assertThat(parts.dome()).isSameAs(DOME);
     }
 
@@ -43,7 +43,7 @@ class JoineryTest {
     @Test
     void aGapThatUsesUpAStrutIsRefused() {
         for (double gap : new double[] {SHORTEST / 2 + 1e-6, 400}) {
-            Problem problem = catchThrowableOfType(CalotteException.class, () -> Parts.of(DOME, new Joinery(gap)))
+            Problem problem = catchThrowableOfType(CalotteException.class, () -> Parts.of(DOME, Joinery.gap(gap)))
                     .problems()
                     .get(0);
             assertThat(problem.code()).isEqualTo(Code.IMPOSSIBLE);
@@ -53,7 +53,7 @@ class JoineryTest {
                             + " mm use up strut S1 (546.5 mm from node to node).");
             assertThat(problem.mend()).contains("less than 273.3 mm");
         }
-        assertThat(Parts.of(DOME, new Joinery(SHORTEST / 2 - 1e-6))
+        assertThat(Parts.of(DOME, Joinery.gap(SHORTEST / 2 - 1e-6))
                         .strutKinds()
                         .get(0)
                         .cutLengthMm())
@@ -63,14 +63,14 @@ class JoineryTest {
     @Test
     void aGapOfExactlyHalfAStrutLeavesNothing() {
         double half = Parts.of(DOME, Joinery.nodeToNode()).strutKinds().get(0).lengthMm() / 2;
-        assertThat(catchThrowableOfType(CalotteException.class, () -> Parts.of(DOME, new Joinery(half))))
+        assertThat(catchThrowableOfType(CalotteException.class, () -> Parts.of(DOME, Joinery.gap(half))))
                 .isNotNull();
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void aGapThatIsNoneIsRefused(double gap) {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Joinery(gap)).withMessageContaining(gap + " mm");
+        assertThatIllegalArgumentException().isThrownBy(() -> Joinery.gap(gap)).withMessageContaining(gap + " mm");
     }
 
     @Test

@@ -67,7 +67,7 @@ final class ProjectReader {
         frame.read("merge-within", 0.0, Values.nothing(units));
         frame.later("cut-tolerance", "ends", "bar", "hub-plate");
         frame.close();
-        return new Joinery(gapMm);
+        return frame.has("hub-gap") ? Joinery.gap(gapMm) : Joinery.nodeToNode();
     }
 
     private double modelScale() {

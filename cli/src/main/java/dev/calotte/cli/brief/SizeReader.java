@@ -28,7 +28,7 @@ final class SizeReader {
     static SizeReader read(Fields fields, UnitSystem units, Joinery joinery, List<Covering> covers) {
         SizeReader reader = new SizeReader(fields);
         reader.takeCover(covers);
-        reader.read(units, 2 * joinery.hubGapMm());
+        reader.read(units, 2 * joinery.endMm(true, 0));
         return reader;
     }
 

@@ -33,7 +33,7 @@ class BriefTextTest {
                         "Orchard seedling house",
                         UnitSystem.IMPERIAL,
                         dome,
-                        new Joinery(19.05),
+                        Joinery.gap(19.05),
                         12.5,
                         List.of(Section.TABLES, Section.STL)));
     }

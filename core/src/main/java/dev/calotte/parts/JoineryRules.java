@@ -1,0 +1,136 @@
+package dev.calotte.parts;
+
+import dev.calotte.problem.Problem;
+import dev.calotte.problem.Problem.Code;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** What of a joinery does not go together, whatever the dome. */
+final class JoineryRules {
+
+    private static final String GAP = "frame.hub-gap";
+    private static final String ENDS = "frame.ends";
+    private static final String PLATE = "frame.hub-plate";
+    /** Lengths of the brief are texts, so only the rounding of sums may come between two that agree. */
+    private static final double SAME_MM = 1e-6;
+
+    private final Joinery joinery;
+    private final List<Problem> problems = new ArrayList<>();
+
+    JoineryRules(Joinery joinery) {
+        this.joinery = joinery;
+    }
+
+    List<Problem> problems() {
+        if (joinery.ends() instanceof Ends.Flattened flat) {
+            checkFlat(flat);
+        }
+        if (joinery.ends() instanceof Ends.Mitred) {
+            checkRails();
+        } else {
+            joinery.hubPlate().ifPresent(this::checkPlate);
+        }
+        return List.copyOf(problems);
+    }
+
+    private void checkFlat(Ends.Flattened flat) {
+        if (flat.flattenMm() <= flat.holeEdgeMm()) {
+            add(
+                    Code.IMPOSSIBLE,
+                    ENDS,
+                    mm(
+                            "the hole stands %s from the tube's end, and only %s are flat.",
+                            flat.holeEdgeMm(), flat.flattenMm()),
+                    mm("Flatten more than %s.", flat.holeEdgeMm()));
+        }
+        if (flat.holeEdgeMm() <= flat.holeMm() / 2) {
+            add(
+                    Code.IMPOSSIBLE,
+                    ENDS,
+                    mm("a hole of %s breaks out %s from the tube's end.", flat.holeMm(), flat.holeEdgeMm()),
+                    mm("Set hole-edge to %s, twice the hole.", 2 * flat.holeMm()));
+        }
+    }
+
+    private void checkRails() {
+        if (joinery.hubGaps().isPresent()) {
+            add(
+                    Code.CONFLICT,
+                    GAP,
+                    "mitred rails meet on the hub's axis, so there is no gap.",
+                    "Leave hub-gap out, or choose other ends.");
+        }
+        if (joinery.hubPlate().isPresent()) {
+            add(
+                    Code.CONFLICT,
+                    PLATE,
+                    "frames of mitred rails are bolted to each other, not to plates.",
+                    "Leave hub-plate out, or choose other ends.");
+        }
+    }
+
+    private void checkPlate(HubPlate plate) {
+        double needed = plate.holeCircleMm() + 3 * plate.holeMm();
+        if (plate.diameterMm() < needed - SAME_MM) {
+            add(
+                    Code.IMPOSSIBLE,
+                    PLATE,
+                    mm(
+                            "holes of %s on a circle of %s stand nearer the rim of a disc of %s than their diameter.",
+                            plate.holeMm(), plate.holeCircleMm(), plate.diameterMm()),
+                    mm("Use a disc of %s or more, or a smaller hole-circle.", needed));
+        }
+        wrongGap(plate).ifPresent(gap -> {
+            if (joinery.ends() instanceof Ends.Flattened flat) {
+                addConflict(plate, flat, gap);
+            } else {
+                add(
+                        Code.CONFLICT,
+                        PLATE,
+                        mm("struts end %s from the axis, the holes stand at %s.", gap, plate.holeCircleMm() / 2),
+                        mm("Use a hole-circle of more than %s, or a smaller hub-gap.", 2 * gap));
+            }
+        });
+    }
+
+    /** The first of the gaps that does not go with the circle of holes. */
+    private Optional<Double> wrongGap(HubPlate plate) {
+        TreeSet<Double> gaps = new TreeSet<>();
+        joinery.hubGaps().ifPresent(given -> {
+            given.baseMm().ifPresent(gaps::add);
+            gaps.addAll(given.innerMm().values());
+            given.otherMm().ifPresent(gaps::add);
+        });
+        double holeMm = plate.holeCircleMm() / 2;
+        return joinery.ends() instanceof Ends.Flattened flat
+                ? gaps.stream()
+                        .filter(gap -> Math.abs(gap + flat.holeEdgeMm() - holeMm) > SAME_MM)
+                        .findFirst()
+                : gaps.stream().filter(gap -> gap >= holeMm).findFirst();
+    }
+
+    private void addConflict(HubPlate plate, Ends.Flattened flat, double gap) {
+        add(
+                Code.CONFLICT,
+                PLATE,
+                mm(
+                        "hub-gap and hole-edge set the bolts %s from the axis, hole-circle sets them at %s.",
+                        gap + flat.holeEdgeMm(), plate.holeCircleMm() / 2),
+                mm("Use a hole-circle of %s, or leave hub-gap out.", 2 * (gap + flat.holeEdgeMm())));
+    }
+
+    private void add(Code code, String where, String what, String mend) {
+        problems.add(new Problem(code, where, what, mend));
+    }
+
+    private static String mm(String text, double... values) {
+        String told = text;
+        for (double value : values) {
+            told = told.replaceFirst("%s", String.format(Locale.ROOT, "%.1f mm", value));
+        }
+        return told;
+    }
+}
