@@ -19,8 +19,6 @@ import java.util.Locale;
 public final class PanelPatterns {
 
     private static final double MARGIN = 10;
-    private static final double REFERENCE = 100;
-    private static final double TICK = 2;
 
     private PanelPatterns() {}
 
@@ -37,14 +35,14 @@ public final class PanelPatterns {
 
     private static Drawing drawing(PanelKind kind, UnitSystem units) {
         Triangle t = kind.triangle();
-        double width = Math.max(t.c(), REFERENCE) + 2 * MARGIN;
+        double width = Math.max(t.c(), Reference.LENGTH) + 2 * MARGIN;
         double height = 3 * MARGIN + t.altitude(2);
         return new Drawing(
                 "panels/" + kind.mark(),
                 "Panel " + kind.mark() + ", cut " + kind.count() + ", net size without allowances",
                 width,
                 height,
-                List.of(new Part(kind.mark(), description(kind, units), List.of(outline(kind))), reference()));
+                List.of(new Part(kind.mark(), description(kind, units), List.of(outline(kind))), Reference.at(MARGIN)));
     }
 
     /** The triangle from its lower left corner; counter-clockwise a left panel's long side is followed by its short one. */
@@ -56,17 +54,6 @@ public final class PanelPatterns {
         double base = 2 * MARGIN;
         return Path.closed(
                 Operation.CUT_OUTER, MARGIN, base, MARGIN + t.c(), base, MARGIN + apex, base + t.altitude(2));
-    }
-
-    private static Part reference() {
-        double end = MARGIN + REFERENCE;
-        return new Part(
-                "REF-100",
-                "Reference, 100 mm from tick to tick",
-                List.of(
-                        Path.open(Operation.REF, MARGIN, MARGIN, end, MARGIN),
-                        Path.open(Operation.REF, MARGIN, MARGIN - TICK, MARGIN, MARGIN + TICK),
-                        Path.open(Operation.REF, end, MARGIN - TICK, end, MARGIN + TICK)));
     }
 
     private static String description(PanelKind kind, UnitSystem units) {

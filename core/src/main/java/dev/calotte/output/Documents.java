@@ -2,6 +2,7 @@ package dev.calotte.output;
 
 import dev.calotte.document.Document;
 import dev.calotte.drawing.DomePicture;
+import dev.calotte.drawing.HubPlates;
 import dev.calotte.drawing.PanelPatterns;
 import dev.calotte.parts.Parts;
 import dev.calotte.solid.DomeModel;
@@ -19,7 +20,8 @@ public final class Documents {
     private Documents() {}
 
     /**
-     * Makes every document of a dome: the frame in space, a pattern for each kind of panel, the view and the model.
+     * Makes every document of a dome: the frame in space, a pattern for each kind of panel and of hub
+     * plate, the view and the model.
      *
      * @param title what to call the dome
      * @param parts the parts of the dome
@@ -31,6 +33,7 @@ public final class Documents {
         List<Document> documents = new ArrayList<>();
         documents.add(FrameWires.of(title, parts));
         documents.addAll(PanelPatterns.of(parts, units));
+        documents.addAll(HubPlates.of(parts));
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
             documents.add(DomePicture.of(title, parts));
         }

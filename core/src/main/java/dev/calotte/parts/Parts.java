@@ -9,6 +9,7 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The parts of a dome: its struts, panels and hubs gathered into kinds.
@@ -24,6 +25,7 @@ public final class Parts {
     private final StrutSorting struts;
     private final PanelSorting panels;
     private final HubSorting hubs;
+    private final List<RailKind> rails;
 
     private Parts(Dome dome, Joinery joinery) {
         List<Problem> problems = joinery.problems();
@@ -35,6 +37,10 @@ public final class Parts {
         this.struts = new StrutSorting(dome, joinery);
         this.panels = new PanelSorting(dome, struts);
         this.hubs = new HubSorting(dome, struts);
+        this.rails = joinery.ends() instanceof Ends.Mitred section
+                ? new RailSorting(section, dome, struts, panels).kinds()
+                : List.of();
+        hubs.kinds.forEach(this::plateArms);
     }
 
     /**
@@ -44,7 +50,7 @@ public final class Parts {
      * @param joinery how struts meet hubs
      * @return its parts
      * @throws CalotteException if the joinery contradicts itself, names no gap for a hub of this dome, or leaves nothing
-     *     of a strut
+     *     of a strut, of a rail or of an arm of a hub plate
      */
     public static Parts of(Dome dome, Joinery joinery) {
         return new Parts(dome, joinery);
@@ -165,5 +171,38 @@ public final class Parts {
      */
     public List<CloseKinds> closeKinds() {
         return CloseKinds.of(struts.kinds, panels.kinds, joinery.cutToleranceMm());
+    }
+
+    /**
+     * The rails of the panels' frames.
+     *
+     * @return by number; empty unless the ends are mitred
+     */
+    public List<RailKind> railKinds() {
+        return rails;
+    }
+
+    /**
+     * The bolt through the flattened ends of a hub, where one bolt holds them all.
+     *
+     * @param kind a kind of hubs
+     * @return the bolt; nothing if the ends are not flattened or are not all on one bolt, if the wall is not known, or
+     *     if the hole takes no usual bolt
+     */
+    public Optional<BoltStack> boltStack(HubKind kind) {
+        boolean together = joinery.hubGaps().isEmpty() && joinery.hubPlate().isEmpty();
+        return together && joinery.ends() instanceof Ends.Flattened flat
+                ? BoltStack.of(flat, kind.struts().size())
+                : Optional.empty();
+    }
+
+    /**
+     * The plate of a kind of hubs.
+     *
+     * @param kind a kind of hubs
+     * @return its arms; nothing if the joinery has no plates
+     */
+    public Optional<PlateArms> plateArms(HubKind kind) {
+        return joinery.hubPlate().map(plate -> PlateArms.of(kind, joinery, plate));
     }
 }
