@@ -18,6 +18,7 @@ public record BoltStack(int struts, double diameterMm, double gripMm, double len
 
     private static final double PLAY_MM = 0.5;
     private static final double STEP_MM = 5;
+    private static final double ROUNDING_MM = 1e-6;
     private static final double NUT = 0.8;
     private static final double WASHER = 0.2;
 
@@ -50,8 +51,8 @@ public record BoltStack(int struts, double diameterMm, double gripMm, double len
         for (Bolt bolt : Bolt.values()) {
             if (bolt.diameterMm + PLAY_MM <= ends.holeMm()) {
                 double needed = grip + (2 * WASHER + NUT) * bolt.diameterMm + 2 * bolt.pitchMm;
-                return Optional.of(
-                        new BoltStack(struts, bolt.diameterMm, grip, STEP_MM * StrictMath.ceil(needed / STEP_MM)));
+                return Optional.of(new BoltStack(
+                        struts, bolt.diameterMm, grip, STEP_MM * Math.ceil((needed - ROUNDING_MM) / STEP_MM)));
             }
         }
         return Optional.empty();

@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
  */
 public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, List<Slot> slots) {
 
+    /** So that equal gaps are treated alike where bend lines just meet on the rim. */
+    private static final double ROUNDING_MM = 1e-6;
+
     /**
      * An arm.
      *
@@ -122,7 +125,7 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
     /** Bend lines that do not meet on the disc leave nothing to be slotted. */
     private static void addSlot(HubPlate plate, double angle, double half, double bendMm, List<Slot> slots) {
         double cosine = StrictMath.cos(half);
-        if (cosine > 0 && bendMm / cosine < plate.diameterMm() / 2) {
+        if (cosine > 0 && bendMm / cosine < plate.diameterMm() / 2 - ROUNDING_MM) {
             slots.add(new Slot(angle, bendMm / cosine));
         }
     }
