@@ -97,7 +97,7 @@ class WidestForTest {
                 .satisfies(e -> assertThat(e.problems().get(0).where()).isEqualTo("size.widest-for"));
         Cover wide = cover.with(Allowances.of(600, 600));
         assertThatExceptionOfType(CalotteException.class)
-                .isThrownBy(() -> WidestFor.of(FIVE_NINTHS, new Joinery(200), wide, List.of(ROLL)))
+                .isThrownBy(() -> WidestFor.of(FIVE_NINTHS, Joinery.gap(200), wide, List.of(ROLL)))
                 .satisfies(e -> assertThat(e.problems().get(0).what()).contains("too wide"));
         DomeSpec half = FIVE_NINTHS.withKeep(new Keep.AboveHeight(0));
         assertThat(WidestFor.of(half, Joinery.nodeToNode(), cover, List.of(ROLL))

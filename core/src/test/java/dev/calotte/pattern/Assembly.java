@@ -22,7 +22,7 @@ record Assembly(Patterns patterns) {
     static final double R = 2400;
 
     static Parts parts(Solid solid, Breakdown breakdown, Keep keep) {
-        return Parts.of(Dome.of(DomeSpec.of(solid, breakdown, Size.radius(R)).withKeep(keep)), new Joinery(40));
+        return Parts.of(Dome.of(DomeSpec.of(solid, breakdown, Size.radius(R)).withKeep(keep)), Joinery.gap(40));
     }
 
     static Parts fiveNinths() {

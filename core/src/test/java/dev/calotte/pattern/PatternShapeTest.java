@@ -249,7 +249,7 @@ class PatternShapeTest {
         DomeSpec spec = DomeSpec.of(
                         Solid.ICOSAHEDRON, Breakdown.of(3), new Size(Size.Measure.LONGEST_STRUT, 63.5 * INCH))
                 .withKeep(new Keep.Rows(5, 9));
-        List<Pattern> patterns = Patterns.of(Parts.of(Dome.of(spec), new Joinery(1.75 * INCH)), Cover.of("panels"))
+        List<Pattern> patterns = Patterns.of(Parts.of(Dome.of(spec), Joinery.gap(1.75 * INCH)), Cover.of("panels"))
                 .list();
         assertThat(patterns).extracting(Pattern::count).containsExactly(30, 75);
         assertThat(altitudeOverOdd(patterns.get(0), 62.125)).isCloseTo(43.75, within(0.125));
