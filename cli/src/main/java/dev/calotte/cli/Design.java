@@ -6,6 +6,7 @@ import dev.calotte.cli.brief.Project;
 import dev.calotte.dome.Dome;
 import dev.calotte.parts.Parts;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A brief and all that was computed from it.
@@ -27,6 +28,15 @@ public record Design(Project project, Dome dome, Parts parts, List<Caution> caut
      */
     public Design {
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * What the reader should know about how the brief was understood and what came of it.
+     *
+     * @return sentences, possibly none
+     */
+    public List<String> notes() {
+        return Stream.concat(dome.notes().stream(), parts.notes().stream()).toList();
     }
 
     /**

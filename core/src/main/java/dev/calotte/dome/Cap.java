@@ -5,6 +5,7 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * The part of the unit sphere that stays, its vertices and triangles renumbered in the order in which they are counted.
@@ -41,6 +42,27 @@ final class Cap {
         this.panelPlaces = panels.places;
         this.net = join(arranged(renamed, panels.order));
         this.baseRing = ring();
+    }
+
+    /** The same part with its hubs in other places, none of which changes a hub's bearing; panels are counted anew. */
+    Cap(Cap same, double[] xyz) {
+        int[] triangles = same.triangles();
+        this.ball = same.ball;
+        this.origin = same.origin;
+        this.xyz = xyz;
+        this.hubRows = same.hubRows;
+        this.hubPlaces = same.hubPlaces;
+        int[] rows = rowsOf(triangles);
+        RowOrder panels = new RowOrder(rows, centres(triangles));
+        this.panelRows = gather(rows, panels.order);
+        this.panelPlaces = panels.places;
+        this.net = join(arranged(triangles, panels.order));
+        this.baseRing = same.baseRing;
+    }
+
+    /** Three hubs for each panel, counter-clockwise. */
+    int[] triangles() {
+        return IntStream.range(0, 3 * net.triangleCount()).map(net::start).toArray();
     }
 
     private static int[] kept(Ball ball, IntPredicate stays) {

@@ -5,8 +5,10 @@ import dev.calotte.problem.CalotteException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -21,6 +23,7 @@ public final class Dome {
     private final DomeSpec spec;
     private final Cap cap;
     private final double radiusMm;
+    private final Optional<Leveling> leveling;
     private final List<String> notes;
     private final Measures measures;
     private final int[] strutEdge;
@@ -34,7 +37,9 @@ public final class Dome {
         this.spec = spec.withKeep(sizing.keep());
         this.cap = sizing.cap();
         this.radiusMm = sizing.radiusMm();
-        this.notes = sizing.note().stream().toList();
+        this.leveling = sizing.leveling();
+        this.notes = Stream.concat(sizing.note().stream(), leveling.map(Leveling::note).stream())
+                .toList();
         CapMeasures unit = new CapMeasures(cap);
         double[] normals = unit.normals();
         this.measures = measures(unit, normals, radiusMm);
@@ -130,6 +135,15 @@ public final class Dome {
      */
     public List<String> notes() {
         return notes;
+    }
+
+    /**
+     * What a level base changed.
+     *
+     * @return the change, or nothing if the base is as it is
+     */
+    public Optional<Leveling> leveling() {
+        return leveling;
     }
 
     /**

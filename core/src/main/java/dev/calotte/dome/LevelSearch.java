@@ -6,6 +6,7 @@ import dev.calotte.problem.Problem.Code;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /**
  * The radius of a dome of which the panels above a fixed height stay.
@@ -20,6 +21,7 @@ final class LevelSearch {
     private final Ball ball;
     private final double heightMm;
     private final Size size;
+    private final boolean levelled;
     private final Integer[] byLevel;
     private final int[] missing;
     private final boolean[] touched;
@@ -31,10 +33,11 @@ final class LevelSearch {
     private double floorArea;
     private double longest;
 
-    LevelSearch(Ball ball, double heightMm, Size size) {
+    LevelSearch(Ball ball, double heightMm, DomeSpec spec) {
         this.ball = ball;
         this.heightMm = heightMm;
-        this.size = size;
+        this.size = spec.size();
+        this.levelled = spec.base() == Base.LEVEL;
         this.byLevel = new Integer[ball.triangles.length / 3];
         this.missing = new int[ball.rows.length];
         this.touched = new boolean[ball.rows.length];
@@ -53,7 +56,8 @@ final class LevelSearch {
             double level = ball.lowest(byLevel[i]);
             double next = i + 1 < byLevel.length ? ball.lowest(byLevel[i + 1]) : Double.NEGATIVE_INFINITY;
             if (level - next > Ball.LEVEL) {
-                found = larger(found, solve(wanted, level, next));
+                double unit = levelled ? levelledUnit(i + 1) : unit();
+                found = larger(found, solve(wanted, unit, level, next));
             }
         }
         if (Double.isNaN(found)) {
@@ -67,9 +71,8 @@ final class LevelSearch {
     }
 
     /** The radius for which the measure is as wanted while next &lt; height / radius &lt;= level; NaN if there is none. */
-    private double solve(double wanted, double level, double next) {
+    private double solve(double wanted, double unit, double level, double next) {
         boolean reached = heightMm > 0 ? level > 0 : next < 0;
-        double unit = unit();
         if (!reached || !(unit > 0)) {
             return Double.NaN;
         }
@@ -138,6 +141,26 @@ final class LevelSearch {
             case FLOOR_AREA -> floorArea > Ball.LEVEL ? Math.sqrt(floorArea) : 0;
             case LONGEST_STRUT -> longest;
         };
+    }
+
+    /**
+     * The measure when the base of the first panels is level: taken anew each time, since a hub of one base is inside
+     * the next. A sphere without a base has none, nor has a part with a base hub at a pole.
+     */
+    private double levelledUnit(int count) {
+        int[] base = IntStream.range(0, touched.length)
+                .filter(v -> touched[v] && missing[v] > 0)
+                .toArray();
+        if (base.length == 0) {
+            return 0;
+        }
+        double height = LevelBase.meanHeight(ball.xyz, base);
+        double[] xyz = LevelBase.slid(ball.xyz, base, height);
+        int[] triangles = new int[3 * count];
+        for (int i = 0; i < count; i++) {
+            System.arraycopy(ball.triangles, 3 * byLevel[i], triangles, 3 * i, 3);
+        }
+        return new LevelledMeasures(xyz, triangles, height).of(size.measure());
     }
 
     private double floorRadius() {

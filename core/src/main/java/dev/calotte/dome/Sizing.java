@@ -12,9 +12,10 @@ import java.util.Optional;
  * @param keep what stays, as it is built
  * @param cap the same of the unit sphere
  * @param radiusMm the radius
+ * @param leveling what a level base changed
  * @param note what to tell the reader about the part that stays
  */
-record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
+record Sizing(Keep keep, Cap cap, double radiusMm, Optional<Leveling> leveling, Optional<String> note) {
 
     Sizing {
         if (new CapMeasures(cap).height() <= Ball.LEVEL) {
@@ -27,10 +28,6 @@ record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
     }
 
     static Sizing of(DomeSpec spec) {
-        if (spec.base() == Base.LEVEL) {
-            throw new CalotteException(
-                    Code.NOT_IN_THIS_VERSION, "dome.base", "a level base is not there yet.", "Use as-is.");
-        }
         Ball ball = new Ball(spec);
         if (spec.keep() instanceof Keep.Rows rows) {
             RowCut cut = RowCut.of(spec, rows);
@@ -54,15 +51,29 @@ record Sizing(Keep keep, Cap cap, double radiusMm, Optional<String> note) {
                     "a whole sphere has no floor.",
                     "Give its radius, height or longest-strut, or keep a part of it.");
         }
-        return new Sizing(spec.keep(), cap, linear(spec.size()) / new CapMeasures(cap).of(measure), note);
+        Optional<LevelBase> level = level(spec, cap);
+        Cap built = level.map(LevelBase::cap).orElse(cap);
+        double radius = linear(spec.size()) / new CapMeasures(built).of(measure);
+        return new Sizing(spec.keep(), built, radius, level.map(l -> l.leveling(radius)), note);
+    }
+
+    private static Optional<LevelBase> level(DomeSpec spec, Cap cap) {
+        return spec.base() == Base.LEVEL ? Optional.of(new LevelBase(cap)) : Optional.empty();
     }
 
     private static Sizing above(DomeSpec spec, Ball ball, double heightMm) {
         double radius = spec.size().measure() == Measure.RADIUS
                 ? spec.size().value()
-                : new LevelSearch(ball, heightMm, spec.size()).radiusMm();
+                : new LevelSearch(ball, heightMm, spec).radiusMm();
         double cut = cut(heightMm, radius);
-        return new Sizing(spec.keep(), new Cap(ball, t -> ball.lowest(t) >= cut), radius, Optional.empty());
+        Cap cap = new Cap(ball, t -> ball.lowest(t) >= cut);
+        Optional<LevelBase> level = level(spec, cap);
+        return new Sizing(
+                spec.keep(),
+                level.map(LevelBase::cap).orElse(cap),
+                radius,
+                level.map(l -> l.leveling(radius)),
+                Optional.empty());
     }
 
     /** The height over radius from which on panels stay: just below the height given, for rounding. */

@@ -112,6 +112,15 @@ public final class Parts {
     }
 
     /**
+     * What the reader should know about how the parts came out.
+     *
+     * @return sentences, possibly none
+     */
+    public List<String> notes() {
+        return LevelNote.of(dome).stream().toList();
+    }
+
+    /**
      * The kind of a strut.
      *
      * @param strut a strut of the dome

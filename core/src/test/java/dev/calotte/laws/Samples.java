@@ -1,5 +1,6 @@
 package dev.calotte.laws;
 
+import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
@@ -83,7 +84,19 @@ final class Samples {
                         .map(breakdown -> spec(solid, breakdown)))
                 .flatMap(spec -> Stream.of(Up.values()).map(spec::withUp))
                 .flatMap(spec -> Stream.of(-0.4, 0.0, 0.1).map(h -> spec.withKeep(new Keep.AboveHeight(h * R))));
-        return Stream.concat(rows, above);
+        return Stream.concat(Stream.concat(rows, above), level());
+    }
+
+    /** Domes whose base hubs were brought to one height. */
+    private static Stream<DomeSpec> level() {
+        DomeSpec icosahedron = spec(Solid.ICOSAHEDRON, Breakdown.of(3)).withBase(Base.LEVEL);
+        DomeSpec classThree = spec(Solid.ICOSAHEDRON, new Breakdown(2, 1)).withBase(Base.LEVEL);
+        return Stream.of(
+                icosahedron.withKeep(new Keep.Rows(5, 9)),
+                icosahedron.withKeep(new Keep.Rows(4, 9)).withSpacing(Spacing.ARC),
+                icosahedron.withUp(Up.EDGE).withKeep(new Keep.AboveHeight(0)),
+                icosahedron.withUp(Up.FACE).withKeep(new Keep.AboveHeight(-0.2 * R)),
+                classThree.withKeep(new Keep.AboveHeight(0)));
     }
 
     private static Keep half(DomeSpec spec) {

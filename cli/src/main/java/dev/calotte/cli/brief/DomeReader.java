@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
@@ -18,10 +19,6 @@ import java.util.Arrays;
  */
 record DomeReader(Fields fields, UnitSystem units) {
 
-    private enum Base {
-        AS_IS
-    }
-
     /** All that the section says, together with a size. */
     DomeSpec spec(Size size) {
         Solid solid = fields.read("solid", Solid.ICOSAHEDRON, Words.of(Solid.values()));
@@ -32,14 +29,15 @@ record DomeReader(Fields fields, UnitSystem units) {
                 Words.of(new Spacing[] {Spacing.CHORD, Spacing.ARC, Spacing.MIDARC}, "fitted"));
         Up up = fields.read("up", Up.VERTEX, Words.of(Up.values()));
         Keep keep = keep();
-        fields.read("base", Base.AS_IS, Words.of(Base.values(), "level"));
+        Base base = fields.read("base", Base.AS_IS, Words.of(Base.values()));
         fields.read("riser", 0.0, Values.nothing(units));
         fields.later("strut-ratio");
         fields.close();
         return DomeSpec.of(solid, breakdown, size)
                 .withSpacing(spacing)
                 .withUp(up)
-                .withKeep(keep);
+                .withKeep(keep)
+                .withBase(base);
     }
 
     private Breakdown breakdown(Solid solid) {

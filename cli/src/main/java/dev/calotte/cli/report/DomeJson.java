@@ -9,6 +9,7 @@ import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Hub;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Leveling;
 import dev.calotte.dome.Measures;
 import dev.calotte.dome.Panel;
 import dev.calotte.dome.Strut;
@@ -65,7 +66,7 @@ public final class DomeJson {
         json.text("format", FORMAT);
         json.text("title", design.project().title());
         json.text("units", word(design.project().units()));
-        json.texts("notes", dome.notes());
+        json.texts("notes", design.notes());
         json.object("dome", this::dome);
         json.list("vertices", dome.hubs(), this::position);
         json.objects("strutKinds", parts.strutKinds(), this::strutKind);
@@ -92,6 +93,7 @@ public final class DomeJson {
         json.text("spacing", word(spec.spacing()));
         json.text("up", word(spec.up()));
         keep(spec.keep());
+        json.text("base", word(spec.base()).replace('_', '-'));
         json.number("radius", m.radiusMm());
         json.number("floorDiameter", m.floorDiameterMm());
         json.number("height", m.heightMm());
@@ -100,6 +102,16 @@ public final class DomeJson {
         json.fineNumber("volume", m.volumeMm3() / 1e9);
         json.number("baseSpread", m.baseSpreadMm());
         json.integers("baseRing", dome.baseRing());
+        if (dome.leveling().isPresent()) {
+            json.object("leveling", () -> leveling(dome.leveling().get()));
+        }
+    }
+
+    private void leveling(Leveling leveling) throws IOException {
+        json.number("height", leveling.heightMm());
+        json.number("spreadBefore", leveling.spreadBeforeMm());
+        json.integer("movedHubs", leveling.movedHubs());
+        json.number("largestMove", leveling.largestMoveMm());
     }
 
     private static String word(Enum<?> value) {

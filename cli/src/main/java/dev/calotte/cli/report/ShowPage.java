@@ -59,7 +59,8 @@ public final class ShowPage {
         Measures m = dome.measures();
         lines.add(design.project().title());
         lines.add("  " + word(spec.solid()) + " " + spec.breakdown() + ", spacing " + word(spec.spacing()) + ", "
-                + word(spec.up()) + " up, keep " + keep(spec.keep()));
+                + word(spec.up()) + " up, keep " + keep(spec.keep())
+                + (dome.leveling().isPresent() ? ", base level" : ""));
         lines.add("  radius " + units.length(m.radiusMm()) + ", height " + units.length(m.heightMm()) + floor(m));
         lines.add("  skin " + units.area(m.surfaceAreaMm2()) + ", inside " + units.volume(m.volumeMm3()) + base(m));
     }
@@ -164,9 +165,10 @@ public final class ShowPage {
     }
 
     private void addNotes() {
-        if (!dome.notes().isEmpty()) {
+        List<String> notes = design.notes();
+        if (!notes.isEmpty()) {
             head("Notes");
-            dome.notes().forEach(note -> lines.addAll(wrapped(note)));
+            notes.forEach(note -> lines.addAll(wrapped(note)));
         }
     }
 

@@ -28,7 +28,7 @@ class BadBriefTest {
                 "dome: {breakdown: 3, solid: cube}⏎SIZE | WRONG_VALUE | dome.solid | 1:22 | tetrahedron, octahedron and icosahedron",
                 "dome: {breakdown: 3, spacing: fitted}⏎SIZE | NOT_IN_THIS_VERSION | dome.spacing | 1:22 | chord, arc or midarc",
                 "dome: {breakdown: 3, up: vertx}⏎SIZE | WRONG_VALUE | dome.up | 1:22 | Did you mean vertex?",
-                "dome: {breakdown: 3, base: level}⏎SIZE | NOT_IN_THIS_VERSION | dome.base | 1:22 | as-is",
+                "dome: {breakdown: 3, base: flat}⏎SIZE | WRONG_VALUE | dome.base | 1:22 | as-is and level",
                 // breakdown
                 "dome: {up: vertex}⏎SIZE | MISSING | dome.breakdown | 1:1 | breakdown: 3",
                 "SIZE | MISSING | dome.breakdown | - | breakdown: 3",

@@ -3,6 +3,7 @@ package dev.calotte.cli.brief;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
@@ -36,6 +37,14 @@ class BriefTextTest {
                         Joinery.gap(19.05),
                         12.5,
                         List.of(Section.TABLES, Section.STL)));
+    }
+
+    @Test
+    void aBaseMayBeLevel() {
+        assertThat(project("dome: { breakdown: 3, keep: 5/9, base: level }\nsize: { radius: 3 m }")
+                        .dome()
+                        .base())
+                .isEqualTo(Base.LEVEL);
     }
 
     @Test
