@@ -54,6 +54,15 @@ public final class Cautions {
                     + " coated cloth.",
             "tool manual; material safety data sheet");
 
+    private static final Caution OPENING = new Caution(
+            "Opening", "You removed struts or hubs. Reframe and brace the opening; have it checked.", "engineer");
+    private static final Caution PANELS_OUT = new Caution(
+            "Opening", "You left panels out and kept their struts. Frame the opening; have it checked.", "engineer");
+    private static final Caution DOOR = new Caution(
+            "Door",
+            "Check exit width and height and escape window size. Fit smoke and CO alarms.",
+            "local code (US: IRC R310, R311)");
+
     private Cautions() {}
 
     /**
@@ -75,6 +84,10 @@ public final class Cautions {
         cautions.add(RAISING);
         if (m.heightMm() > FALL_HEIGHT_MM) {
             cautions.add(HEIGHTS);
+        }
+        if (!dome.openings().isEmpty()) {
+            boolean frameIsWhole = dome.struts().size() == dome.whole().struts().size();
+            cautions.addAll(List.of(frameIsWhole ? PANELS_OUT : OPENING, DOOR));
         }
         cautions.addAll(List.of(PERMIT, TOLERANCE, FILES, TOOLS));
         return List.copyOf(cautions);

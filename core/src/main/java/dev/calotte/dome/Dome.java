@@ -1,15 +1,11 @@
 package dev.calotte.dome;
 
-import dev.calotte.geometry.TriangleNet;
 import dev.calotte.problem.CalotteException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
-import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
  * A dome in its finished geometry: hubs, struts and panels in the order in which they are counted, row by row from the
@@ -21,42 +17,42 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 public final class Dome {
 
     private final DomeSpec spec;
-    private final Cap cap;
-    private final double radiusMm;
+    private final Body body;
     private final Optional<Leveling> leveling;
     private final List<String> notes;
+    private final List<Opening> openings;
+    private final Optional<Dome> unopened;
+    private final Remains remains;
     private final Measures measures;
-    private final int[] strutEdge;
-    private final int[] edgeStrut;
-    private final int[] strutRows;
-    private final int[] strutPlaces;
-    private final double[] chords;
-    private final double[] dihedrals;
 
     private Dome(DomeSpec spec, Sizing sizing) {
         this.spec = spec.withKeep(sizing.keep());
-        this.cap = sizing.cap();
-        this.radiusMm = sizing.radiusMm();
+        this.body = new Body(sizing.cap(), sizing.radiusMm());
         this.leveling = sizing.leveling();
         this.notes = Stream.concat(sizing.note().stream(), leveling.map(Leveling::note).stream())
                 .toList();
-        CapMeasures unit = new CapMeasures(cap);
-        double[] normals = unit.normals();
-        this.measures = measures(unit, normals, radiusMm);
-        int[] rows = edgeRows();
-        RowOrder order = new RowOrder(rows, edgeMiddles());
-        this.strutEdge = order.order;
-        this.strutPlaces = order.places;
-        this.strutRows = Arrays.stream(strutEdge).map(e -> rows[e]).toArray();
-        this.edgeStrut = new int[strutEdge.length];
-        this.chords = new double[strutEdge.length];
-        this.dihedrals = new double[strutEdge.length];
-        for (int s = 0; s < strutEdge.length; s++) {
-            int half = cap.net.half(strutEdge[s]);
-            edgeStrut[strutEdge[s]] = s;
-            chords[s] = unit.chord(half);
-            dihedrals[s] = cap.net.twin(half) < 0 ? Double.NaN : unit.dihedralRad(half, normals);
-        }
+        this.openings = List.of();
+        this.unopened = Optional.empty();
+        this.remains = Remains.of(body);
+        this.measures = body.measures();
+    }
+
+    private Dome(Dome whole, List<Opening> openings) {
+        this.spec = whole.spec;
+        this.body = whole.body;
+        this.leveling = whole.leveling;
+        this.notes = whole.notes;
+        this.openings = List.copyOf(openings);
+        this.unopened = Optional.of(whole);
+        this.remains = Remains.of(body, openings);
+        this.measures = whole.measures.less(areaMm2(openings));
+    }
+
+    private double areaMm2(List<Opening> gone) {
+        return gone.stream()
+                .flatMap(opening -> opening.panels().stream())
+                .mapToDouble(body::areaMm2)
+                .sum();
     }
 
     /**
@@ -71,34 +67,34 @@ public final class Dome {
         return new Dome(spec, Sizing.of(spec));
     }
 
-    private static Measures measures(CapMeasures unit, double[] normals, double r) {
-        return new Measures(
-                r,
-                2 * unit.floorRadius() * r,
-                unit.height() * r,
-                unit.floorArea() * r * r,
-                unit.surfaceArea(normals) * r * r,
-                unit.volume(normals) * r * r * r,
-                unit.baseSpread() * r);
+    /**
+     * The same dome with openings. They take the place of those that it has.
+     *
+     * @param others what is left out, by panels of the dome without openings
+     * @return a copy; its lists leave out what is gone, so that indices change, while rows and places do not
+     * @throws CalotteException if a panel is removed twice, if no panel is left, or if the frame falls into pieces
+     * @throws IndexOutOfBoundsException if there is no such panel
+     */
+    public Dome withOpenings(List<Opening> others) {
+        return others.isEmpty() ? whole() : new Dome(whole(), others);
     }
 
-    private int[] edgeRows() {
-        return IntStream.range(0, cap.net.edgeCount())
-                .map(cap.net::half)
-                .map(h -> Math.max(cap.hubRows[cap.net.start(h)], cap.hubRows[cap.net.end(h)]))
-                .toArray();
+    /**
+     * The dome without its openings.
+     *
+     * @return the whole dome; this one if it has none
+     */
+    public Dome whole() {
+        return unopened.orElse(this);
     }
 
-    private double[] edgeMiddles() {
-        double[] middles = new double[3 * cap.net.edgeCount()];
-        for (int e = 0; e < cap.net.edgeCount(); e++) {
-            int p = 3 * cap.net.start(cap.net.half(e));
-            int q = 3 * cap.net.end(cap.net.half(e));
-            for (int k = 0; k < 3; k++) {
-                middles[3 * e + k] = (cap.xyz[p + k] + cap.xyz[q + k]) / 2;
-            }
-        }
-        return middles;
+    /**
+     * What is left out.
+     *
+     * @return the openings, in the order in which they were given; unmodifiable
+     */
+    public List<Opening> openings() {
+        return openings;
     }
 
     /**
@@ -116,7 +112,7 @@ public final class Dome {
      * @return the radius in millimetres
      */
     public double radiusMm() {
-        return radiusMm;
+        return measures.radiusMm();
     }
 
     /**
@@ -152,7 +148,7 @@ public final class Dome {
      * @return by row and place; unmodifiable, elements are made when asked for
      */
     public List<Hub> hubs() {
-        return Views.of(cap.origin.length, this::hub);
+        return whole(body.hubCount(), body::hub).orElseGet(() -> left(remains.hubs, i -> remains.hub(body.hub(i))));
     }
 
     /**
@@ -161,7 +157,7 @@ public final class Dome {
      * @return by row and place; unmodifiable, elements are made when asked for
      */
     public List<Strut> struts() {
-        return Views.of(strutEdge.length, this::strut);
+        return whole(body.strutCount(), body::strut).orElseGet(() -> left(remains.struts, this::strut));
     }
 
     /**
@@ -170,83 +166,75 @@ public final class Dome {
      * @return by row and place; unmodifiable, elements are made when asked for
      */
     public List<Panel> panels() {
-        return Views.of(cap.net.triangleCount(), this::panel);
+        return whole(body.panelCount(), body::panel)
+                .orElseGet(() -> left(remains.panels, i -> remains.panel(body.panel(i))));
     }
 
-    private Hub hub(int i) {
-        return new Hub(
-                i, position(i), cap.ball.mesh.site(cap.origin[i]), cap.hubRows[i], cap.hubPlaces[i], cap.net.isOpen(i));
+    private <T> Optional<List<T>> whole(int count, IntFunction<T> element) {
+        return openings.isEmpty() ? Optional.of(Views.of(count, element)) : Optional.empty();
     }
 
-    private Strut strut(int i) {
-        int half = cap.net.half(strutEdge[i]);
-        int from = Math.min(cap.net.start(half), cap.net.end(half));
-        int to = Math.max(cap.net.start(half), cap.net.end(half));
-        OptionalDouble dihedral = Double.isNaN(dihedrals[i]) ? OptionalDouble.empty() : OptionalDouble.of(dihedrals[i]);
-        double axialAngle = StrictMath.asin(chords[i] / 2);
-        return new Strut(i, from, to, strutRows[i], strutPlaces[i], chords[i] * radiusMm, axialAngle, dihedral);
+    private static <T> List<T> left(Renumbering numbers, IntFunction<T> element) {
+        return Views.of(numbers.count(), i -> element.apply(numbers.old[i]));
     }
 
-    private Panel panel(int i) {
-        TriangleNet net = cap.net;
-        return new Panel(
-                i,
-                List.of(net.start(3 * i), net.start(3 * i + 1), net.start(3 * i + 2)),
-                List.of(edgeStrut[net.edge(3 * i)], edgeStrut[net.edge(3 * i + 1)], edgeStrut[net.edge(3 * i + 2)]),
-                cap.panelRows[i],
-                cap.panelPlaces[i]);
+    private Strut strut(int old) {
+        return remains.strut(body.strut(old), body.net(), body.half(old));
     }
 
-    private Vector3D position(int hub) {
-        return new Vector3D(
-                cap.xyz[3 * hub] * radiusMm, cap.xyz[3 * hub + 1] * radiusMm, cap.xyz[3 * hub + 2] * radiusMm);
+    /**
+     * The index that a hub has in the dome without openings.
+     *
+     * @param hub the index of a hub
+     * @return its index among the hubs of {@link #whole()}
+     */
+    public int wholeHub(int hub) {
+        return remains.hubs.old[hub];
+    }
+
+    /**
+     * The index that a strut has in the dome without openings.
+     *
+     * @param strut the index of a strut
+     * @return its index among the struts of {@link #whole()}
+     */
+    public int wholeStrut(int strut) {
+        return remains.struts.old[strut];
+    }
+
+    /**
+     * The index that a panel has in the dome without openings.
+     *
+     * @param panel the index of a panel
+     * @return its index among the panels of {@link #whole()}
+     */
+    public int wholePanel(int panel) {
+        return remains.panels.old[panel];
     }
 
     /**
      * The hubs of the base ring.
      *
-     * @return their indices, counter-clockwise seen from above; empty for a whole sphere
+     * @return the indices of those that remain, counter-clockwise seen from above; empty for a whole sphere
      */
     public List<Integer> baseRing() {
-        return Arrays.stream(cap.baseRing).boxed().toList();
+        return Arrays.stream(body.baseRing())
+                .filter(remains.hubs::stays)
+                .map(remains.hubs::here)
+                .boxed()
+                .toList();
     }
 
     /**
      * What leaves a hub, counter-clockwise seen from outside. A hub of the base ring begins with the strut that has
-     * all its panels on the left and ends with the last before the open side.
+     * all its panels on the left and ends with the last before the open side. Where an opening has taken a panel, the
+     * angle to the next strut that remains is given without a panel; a single strut has a full turn to itself.
      *
      * @param hub the index of a hub
      * @return its spokes
      */
     public List<Spoke> around(int hub) {
-        List<Spoke> spokes = new ArrayList<>(6);
-        int first = cap.net.spoke(hub);
-        int h = first;
-        do {
-            int next = TriangleNet.before(h);
-            double gap = gapRad(hub, cap.net.end(h), cap.net.start(next));
-            int opposite = edgeStrut[cap.net.edge(TriangleNet.after(h))];
-            spokes.add(new Spoke(edgeStrut[cap.net.edge(h)], OptionalDouble.of(gap), h / 3, opposite));
-            h = cap.net.twin(next);
-            if (h < 0) {
-                spokes.add(new Spoke(edgeStrut[cap.net.edge(next)], OptionalDouble.empty(), Spoke.NONE, Spoke.NONE));
-            }
-        } while (h >= 0 && h != first);
-        return spokes;
-    }
-
-    /** The angle at a hub from one neighbour to another, counter-clockwise, on the plane that touches the sphere. */
-    private double gapRad(int hub, int neighbour, int next) {
-        Vector3D n = unit(hub);
-        Vector3D u = unit(neighbour).subtract(n);
-        Vector3D v = unit(next).subtract(n);
-        u = u.subtract(n.scalarMultiply(u.dotProduct(n)));
-        v = v.subtract(n.scalarMultiply(v.dotProduct(n)));
-        double angle = StrictMath.atan2(n.dotProduct(u.crossProduct(v)), u.dotProduct(v));
-        return angle < 0 ? angle + 2 * Math.PI : angle;
-    }
-
-    private Vector3D unit(int hub) {
-        return new Vector3D(cap.xyz[3 * hub], cap.xyz[3 * hub + 1], cap.xyz[3 * hub + 2]);
+        List<Spoke> all = body.around(remains.hubs.old[hub]);
+        return openings.isEmpty() ? all : remains.around(all);
     }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * @param strut the index of the strut
  * @param gapRad the angle to the next strut on the plane that touches the sphere at the hub; absent before the open
  *     side of a base hub
- * @param panel the index of the panel between them, or {@link #NONE}
+ * @param panel the index of the panel between them, or {@link #NONE} where none is or an opening took it
  * @param opposite the index of that panel's strut opposite the hub, or {@link #NONE}
  */
 public record Spoke(int strut, OptionalDouble gapRad, int panel, int opposite) {

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * @param axialAngleRad the angle between the strut and the plane that touches the sphere at its hub: half the angle
  *     that the strut spans at the centre. Some builders call the complement, strut to radius, by the same name
  * @param dihedralRad the angle between its two panels measured inside the dome, π where they lie flat and more where
- *     the edge is hollow; absent on the base ring
+ *     the edge is hollow; absent on the base ring and at openings
  */
 public record Strut(
         int index,

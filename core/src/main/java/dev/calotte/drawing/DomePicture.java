@@ -11,6 +11,7 @@ import dev.calotte.document.Picture.Line;
 import dev.calotte.document.Picture.Weight;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Panel;
+import dev.calotte.dome.Strut;
 import dev.calotte.parts.Hand;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
@@ -22,7 +23,8 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 /**
  * The dome as it is seen from outside, a little above the horizon: panels in the colours of their kinds with the mark
  * of the kind where it fits, a legend of all kinds, the start ray and a scale bar. Twins share a colour and differ by
- * their hatch. Panels are drawn from the far side to the near one, those that face away not at all.
+ * their hatch. Panels are drawn from the far side to the near one, those that face away not at all; of an opening only
+ * the struts that it left are seen.
  */
 public final class DomePicture {
 
@@ -73,6 +75,7 @@ public final class DomePicture {
         DomePicture picture = new DomePicture(parts);
         picture.addStartRay();
         picture.addPanels();
+        picture.addBareStruts();
         picture.addLegend();
         picture.addScaleBar();
         double width = 2 * MARGIN + LEGEND_COLUMNS * LEGEND_COLUMN;
@@ -92,6 +95,19 @@ public final class DomePicture {
                 .sorted(Comparator.comparingDouble((Panel p) -> camera.towards(centre(p))))
                 .toList();
         seen.forEach(this::addPanel);
+    }
+
+    /** Struts that openings left without a panel, on the side of the eye. */
+    private void addBareStruts() {
+        boolean[] closed = new boolean[dome.struts().size()];
+        dome.panels().forEach(panel -> panel.struts().forEach(s -> closed[s] = true));
+        for (Strut strut : dome.struts()) {
+            Vector3D from = dome.hubs().get(strut.from()).position();
+            Vector3D to = dome.hubs().get(strut.to()).position();
+            if (!closed[strut.index()] && camera.towards(from.add(to)) > 0) {
+                items.add(new Line(x(from), y(from), x(to), y(to), Weight.STRONG, false));
+            }
+        }
     }
 
     private boolean facesTheEye(Panel panel) {

@@ -4,12 +4,14 @@ import dev.calotte.dome.Spoke;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
 /**
  * What leaves a hub, counter-clockwise: the numbers of the strut kinds, and after each the number of the strut kind
- * that closes the panel up to the next one, which fixes the angle between the two. After the last strut of an open
- * circle there is no panel.
+ * that closes the panel up to the next one, which fixes the angle between the two. Where an opening took that panel the
+ * angle itself is told, by the number of its group below 0. After the last strut of an open circle there is nothing.
  */
 final class HubCircle {
 
@@ -29,12 +31,18 @@ final class HubCircle {
         this.opposites = opposites;
     }
 
-    static HubCircle of(List<Spoke> spokes, StrutSorting sorting) {
+    /** Reads a circle with the kind of each strut of the dome, and the group of each angle without a panel, from 1. */
+    static HubCircle of(List<Spoke> spokes, IntUnaryOperator strutKind, ToIntFunction<Spoke> bareGap) {
         return new HubCircle(
-                spokes.stream().mapToInt(s -> sorting.number(s.strut())).toArray(),
-                spokes.stream()
-                        .mapToInt(s -> s.opposite() == Spoke.NONE ? NO_PANEL : sorting.number(s.opposite()))
-                        .toArray());
+                spokes.stream().mapToInt(s -> strutKind.applyAsInt(s.strut())).toArray(),
+                spokes.stream().mapToInt(s -> after(s, strutKind, bareGap)).toArray());
+    }
+
+    private static int after(Spoke spoke, IntUnaryOperator strutKind, ToIntFunction<Spoke> bareGap) {
+        if (spoke.opposite() != Spoke.NONE) {
+            return strutKind.applyAsInt(spoke.opposite());
+        }
+        return spoke.gapRad().isPresent() ? -bareGap.applyAsInt(spoke) : NO_PANEL;
     }
 
     boolean isOpen() {

@@ -7,11 +7,12 @@ import java.util.Optional;
  * Hubs of one shape and hand. The struts are listed counter-clockwise seen from outside, for a {@link Hand#RIGHT} hub
  * too; a base hub's list begins with the strut that has all its panels on the left.
  *
- * @param number from 1, by rising number of struts, then of their kinds; mirror twins share it
+ * @param number from 1, by rising number of struts, then of their kinds; mirror twins share it. Kinds that openings
+ *     made are numbered after those of the whole dome
  * @param hand which of two mirror images it is
  * @param struts the numbers of the strut kinds
  * @param gapsRad the angle from each strut to the next on the plane that touches the sphere; a base hub has one fewer
- *     than struts
+ *     than struts. At an opening it is the angle to the next strut that remains
  * @param axialAnglesRad the angle of each strut to that plane
  * @param open whether it is a base hub
  * @param twin the mark of the mirror image, if the dome has such hubs too

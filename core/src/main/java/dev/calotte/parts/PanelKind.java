@@ -40,4 +40,9 @@ public record PanelKind(
     public String mark() {
         return "P" + number + hand.letter();
     }
+
+    /** The same kind of another number of panels, which may have lost its twin. */
+    PanelKind counted(int other, Optional<String> theirTwin) {
+        return new PanelKind(number, hand, struts, triangle, theirTwin, other);
+    }
 }

@@ -7,7 +7,6 @@ import dev.calotte.dome.Spoke;
 import dev.calotte.dome.Strut;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,29 +21,50 @@ public final class Parts {
 
     private final Dome dome;
     private final Joinery joinery;
+    private final Optional<Parts> unopened;
     private final StrutSorting struts;
     private final PanelSorting panels;
     private final HubSorting hubs;
+    private final Remaining remaining;
     private final List<RailKind> rails;
 
-    private Parts(Dome dome, Joinery joinery) {
+    private Parts(Dome whole, Joinery joinery) {
         List<Problem> problems = joinery.problems();
         if (!problems.isEmpty()) {
             throw new CalotteException(problems);
         }
-        this.dome = dome;
+        this.dome = whole;
         this.joinery = joinery;
+        this.unopened = Optional.empty();
         this.struts = new StrutSorting(dome, joinery);
         this.panels = new PanelSorting(dome, struts);
         this.hubs = new HubSorting(dome, struts);
-        this.rails = joinery.ends() instanceof Ends.Mitred section
-                ? new RailSorting(section, dome, struts, panels).kinds()
-                : List.of();
+        this.remaining = Remaining.of(dome, struts, panels);
+        this.rails = rails();
         hubs.kinds.forEach(this::plateArms);
     }
 
+    private Parts(Dome dome, Parts whole) {
+        this.dome = dome;
+        this.joinery = whole.joinery;
+        this.unopened = Optional.of(whole);
+        this.struts = whole.struts;
+        this.panels = whole.panels;
+        this.hubs = new HubSorting(dome, struts, whole.hubs);
+        this.remaining = Remaining.of(dome, struts, panels);
+        this.rails = rails();
+        hubs.kinds.forEach(this::plateArms);
+    }
+
+    private List<RailKind> rails() {
+        return joinery.ends() instanceof Ends.Mitred section
+                ? new RailSorting(section, dome, struts, panels).kinds()
+                : List.of();
+    }
+
     /**
-     * Gathers the parts of a dome.
+     * Gathers the parts of a dome. With openings, struts and panels keep the kinds and numbers of the whole dome; kinds
+     * of which nothing remains are left out.
      *
      * @param dome the dome
      * @param joinery how struts meet hubs
@@ -53,7 +73,17 @@ public final class Parts {
      *     of a strut, of a rail or of an arm of a hub plate
      */
     public static Parts of(Dome dome, Joinery joinery) {
-        return new Parts(dome, joinery);
+        Parts whole = new Parts(dome.whole(), joinery);
+        return dome.openings().isEmpty() ? whole : new Parts(dome, whole);
+    }
+
+    /**
+     * The parts of the dome without its openings.
+     *
+     * @return the parts of the whole dome; these if it has no openings
+     */
+    public Parts whole() {
+        return unopened.orElse(this);
     }
 
     /**
@@ -80,7 +110,7 @@ public final class Parts {
      * @return by number; unmodifiable
      */
     public List<StrutKind> strutKinds() {
-        return struts.kinds;
+        return remaining.struts.kinds;
     }
 
     /**
@@ -99,7 +129,7 @@ public final class Parts {
      * @return by number, left before right; unmodifiable
      */
     public List<PanelKind> panelKinds() {
-        return panels.kinds;
+        return remaining.panels.kinds;
     }
 
     /**
@@ -127,7 +157,7 @@ public final class Parts {
      * @return its kind
      */
     public StrutKind kindOf(Strut strut) {
-        return struts.kinds.get(struts.number(strut.index()) - 1);
+        return remaining.struts.kinds.get(remaining.struts.kindOf[strut.index()]);
     }
 
     /**
@@ -137,7 +167,7 @@ public final class Parts {
      * @return its kind
      */
     public PanelKind kindOf(Panel panel) {
-        return panels.kinds.get(panels.kindOf[panel.index()]);
+        return remaining.panels.kinds.get(remaining.panels.kindOf[panel.index()]);
     }
 
     /**
@@ -157,9 +187,7 @@ public final class Parts {
      * @return its spokes, in the order of {@link HubKind#struts()}
      */
     public List<Spoke> around(Hub hub) {
-        List<Spoke> spokes = dome.around(hub.index());
-        Collections.rotate(spokes, -HubCircle.of(spokes, struts).turnToSmallest());
-        return spokes;
+        return hubs.around(hub.index());
     }
 
     /**
@@ -179,7 +207,7 @@ public final class Parts {
      *     are no pair
      */
     public List<CloseKinds> closeKinds() {
-        return CloseKinds.of(struts.kinds, panels.kinds, joinery.cutToleranceMm());
+        return CloseKinds.of(strutKinds(), panelKinds(), joinery.cutToleranceMm());
     }
 
     /**

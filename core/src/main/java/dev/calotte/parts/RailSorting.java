@@ -13,7 +13,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The rails of all panels' frames, by panel kind, edge, tilts and corners. */
+/**
+ * The rails of all panels' frames, by panel kind, edge, tilts and corners. In a dome with openings rails keep the numbers
+ * and the tilts of the whole dome.
+ */
 final class RailSorting {
 
     private final Ends.Mitred section;
@@ -34,10 +37,13 @@ final class RailSorting {
                 .thenComparingInt(Shape::tiltAfter);
     }
 
-    RailSorting(Ends.Mitred section, Dome dome, StrutSorting struts, PanelSorting panels) {
+    RailSorting(Ends.Mitred section, Dome opened, StrutSorting struts, PanelSorting panels) {
         this.section = section;
         this.struts = struts;
         this.panels = panels.kinds;
+        Dome dome = opened.whole();
+        boolean[] stays = new boolean[dome.panels().size()];
+        opened.panels().forEach(panel -> stays[opened.wholePanel(panel.index())] = true);
         this.tilts = Groups.of(
                 dome.struts().stream()
                         .mapToDouble(strut -> (Math.PI - strut.dihedralRad().orElse(Math.PI)) / 2)
@@ -45,7 +51,10 @@ final class RailSorting {
                 StrutSorting.SAME);
         for (Panel panel : dome.panels()) {
             for (int edge = 0; edge < 3; edge++) {
-                counts.merge(shape(panels.kindOf[panel.index()], panel.struts(), edge), 1, Integer::sum);
+                counts.merge(
+                        shape(panels.kindOf[panel.index()], panel.struts(), edge),
+                        stays[panel.index()] ? 1 : 0,
+                        Integer::sum);
             }
         }
     }
@@ -67,6 +76,7 @@ final class RailSorting {
     List<RailKind> kinds() {
         List<RailKind> kinds = new ArrayList<>();
         counts.forEach((shape, count) -> kinds.add(kind(kinds.size() + 1, shape, count)));
+        kinds.removeIf(kind -> kind.count() == 0);
         return List.copyOf(kinds);
     }
 

@@ -67,4 +67,19 @@ public record StrutKind(
     public String mark() {
         return "S" + number;
     }
+
+    /** The same kind of another number of struts. */
+    StrutKind counted(int other, List<Dihedral> theirs) {
+        return new StrutKind(
+                number,
+                chordFactor,
+                lengthMm,
+                cutLengthMm,
+                gapsMm,
+                mergeErrorMm,
+                axialAngleRad,
+                flatEnds,
+                theirs,
+                other);
+    }
 }

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 
 /**
  * The dome as a solid body at a small scale: its panels, a flat floor at the level of the lowest hub, and where base
- * hubs stand higher a vertical wall down to that level.
+ * hubs stand higher a vertical wall down to that level. Openings are not cut out, so that the body stays closed.
  */
 public final class DomeModel {
 
@@ -42,12 +42,12 @@ public final class DomeModel {
      * Makes the model.
      *
      * @param title what to call it
-     * @param dome the dome
+     * @param dome the dome; its openings are closed
      * @param scale how many times smaller the model is, above 0: 20 for a scale of 1:20
      * @return the document {@code model}, its least coordinates 0 and its floor at z = 0
      */
     public static Mesh of(String title, Dome dome, double scale) {
-        DomeModel model = new DomeModel(dome, scale);
+        DomeModel model = new DomeModel(dome.whole(), scale);
         model.addPanels();
         if (!model.ring.isEmpty()) {
             model.addWall();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Opening;
 import dev.calotte.dome.Size;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
@@ -40,6 +41,27 @@ class CautionsTest {
             assertThat(caution.line()).endsWith(".");
             assertThat(caution.deferTo()).isNotBlank();
         });
+    }
+
+    @Test
+    void openingsAreToBeFramedAndDoorsChecked() {
+        Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(2000))
+                .withKeep(new Keep.Rows(1, 2)));
+        List<Integer> crown = List.of(0, 1, 2, 3, 4);
+        List<Caution> gone = Cautions.of(dome.withOpenings(List.of(new Opening("vent", crown, true))));
+        List<Caution> kept = Cautions.of(dome.withOpenings(List.of(new Opening("vent", crown, false))));
+        assertThat(gone)
+                .extracting(Caution::line)
+                .contains(
+                        "Opening: You removed struts or hubs.",
+                        "Door: Check exit width and height and escape window size.");
+        assertThat(kept).extracting(Caution::line).contains("Opening: You left panels out and kept their struts.");
+        assertThat(gone).hasSameSizeAs(kept).hasSize(Cautions.of(dome).size() + 2);
+        assertThat(gone)
+                .filteredOn(c -> c.topic().equals("Door"))
+                .singleElement()
+                .satisfies(door -> assertThat(door.deferTo()).isEqualTo("local code (US: IRC R310, R311)"));
+        assertThat(gone).allSatisfy(c -> assertThat(c.line().length()).isLessThanOrEqualTo(78));
     }
 
     private static List<String> topics(double radiusMm, Keep keep) {

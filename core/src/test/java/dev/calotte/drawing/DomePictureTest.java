@@ -11,6 +11,8 @@ import dev.calotte.document.Picture.Label;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Opening;
+import dev.calotte.dome.Panel;
 import dev.calotte.dome.Size;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
@@ -97,6 +99,27 @@ class DomePictureTest {
                 .filter(f -> f.title().startsWith(mark))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The five panels of the crown leave five struts, which the eye sees a little from above. */
+    @Test
+    void anOpeningShowsTheStrutsThatItLeft() {
+        Dome dome = PARTS.dome();
+        List<Integer> near =
+                dome.panels().stream().map(Panel::index).filter(i -> i < 5).toList();
+        Dome kept = dome.withOpenings(List.of(new Opening("vent", near, false)));
+        Dome gone = dome.withOpenings(List.of(new Opening("vent", near, true)));
+        Picture open = DomePicture.of("A dome", Parts.of(kept, Joinery.nodeToNode()));
+        Picture bare = DomePicture.of("A dome", Parts.of(gone, Joinery.nodeToNode()));
+        assertThat(lines(open) - lines(PICTURE)).isEqualTo(5);
+        assertThat(lines(bare)).isEqualTo(lines(PICTURE));
+        assertThat(open.items().stream()
+                        .filter(i -> i instanceof Facet f && f.title().startsWith("P1-1.")))
+                .isEmpty();
+    }
+
+    private static long lines(Picture picture) {
+        return picture.items().stream().filter(Picture.Line.class::isInstance).count();
     }
 
     @Test

@@ -20,7 +20,7 @@ class LevelNoteTest {
     /** Three kinds of struts and two of panels: the well-known 3V; the level ones are counted from the kinds. */
     @Test
     void kindsAreCountedBeforeAndAfter() {
-        Parts level = Parts.of(Dome.of(THREE.withBase(Base.LEVEL)), new Joinery(45));
+        Parts level = Parts.of(Dome.of(THREE.withBase(Base.LEVEL)), Joinery.gap(45));
         assertThat(level.strutKinds()).hasSizeGreaterThan(3);
         assertThat(level.notes())
                 .containsExactly(
@@ -31,10 +31,10 @@ class LevelNoteTest {
 
     @Test
     void thereIsNothingToSayWhereNoHubMoved() {
-        assertThat(Parts.of(Dome.of(THREE), new Joinery(45)).notes()).isEmpty();
+        assertThat(Parts.of(Dome.of(THREE), Joinery.gap(45)).notes()).isEmpty();
         DomeSpec flat = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(3000))
                 .withKeep(new Keep.Rows(1, 2))
                 .withBase(Base.LEVEL);
-        assertThat(Parts.of(Dome.of(flat), new Joinery(45)).notes()).isEmpty();
+        assertThat(Parts.of(Dome.of(flat), Joinery.gap(45)).notes()).isEmpty();
     }
 }

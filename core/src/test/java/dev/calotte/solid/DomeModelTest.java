@@ -7,12 +7,14 @@ import dev.calotte.document.Mesh;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Opening;
 import dev.calotte.dome.Size;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -63,6 +65,15 @@ class DomeModelTest {
             assertThat(least).isZero();
         }
         assertThat(most[2]).isCloseTo(dome.measures().heightMm() / SCALE, within(1e-9));
+    }
+
+    @Test
+    void openingsAreClosed() {
+        Dome dome = Dome.of(spec(Solid.ICOSAHEDRON, Breakdown.of(3)).withKeep(new Keep.Rows(5, 9)));
+        Dome opened = dome.withOpenings(List.of(new Opening("vent", List.of(0, 1, 2, 3, 4), true)));
+        assertThat(DomeModel.of("model", opened, SCALE))
+                .usingRecursiveComparison()
+                .isEqualTo(DomeModel.of("model", dome, SCALE));
     }
 
     /** The sum of the signed tetrahedra from the origin: above 0 only if the surface faces outwards. */
