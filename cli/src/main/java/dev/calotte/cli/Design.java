@@ -2,10 +2,16 @@ package dev.calotte.cli;
 
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
+import dev.calotte.choose.CoverFit;
+import dev.calotte.choose.WidestFor;
+import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.dome.Dome;
+import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Parts;
+import dev.calotte.pattern.Patterns;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -14,19 +20,30 @@ import java.util.stream.Stream;
  * @param project what was asked for
  * @param dome its geometry
  * @param parts its kinds
+ * @param covers its covers, how they are cut and how that fits their stock
+ * @param widest what limits the size, where a cover decides it
  * @param cautions what to mind
  */
-public record Design(Project project, Dome dome, Parts parts, List<Caution> cautions) {
+public record Design(
+        Project project,
+        Dome dome,
+        Parts parts,
+        List<CoverFit> covers,
+        Optional<WidestFor> widest,
+        List<Caution> cautions) {
 
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param project what was asked for
      * @param dome its geometry
      * @param parts its kinds
+     * @param covers its covers
+     * @param widest what limits the size
      * @param cautions what to mind
      */
     public Design {
+        covers = List.copyOf(covers);
         cautions = List.copyOf(cautions);
     }
 
@@ -46,7 +63,22 @@ public record Design(Project project, Dome dome, Parts parts, List<Caution> caut
      * @return the design
      */
     static Design of(Project project) {
-        Dome dome = Dome.of(project.dome());
-        return new Design(project, dome, Parts.of(dome, project.joinery()), Cautions.of(dome));
+        Optional<WidestFor> widest = project.widestFor().map(name -> widest(project, name));
+        DomeSpec spec = widest.map(w -> project.dome().withSize(w.size())).orElse(project.dome());
+        Parts whole = Parts.of(Dome.of(spec), project.joinery());
+        Dome dome = MarkedOpenings.cut(whole, project.openings());
+        Parts parts = project.openings().isEmpty() ? whole : Parts.of(dome, project.joinery());
+        List<CoverFit> covers = project.covers().stream()
+                .map(covering -> CoverFit.of(Patterns.of(parts, covering.cover()), covering.stocks()))
+                .toList();
+        return new Design(project, dome, parts, covers, widest, Cautions.of(dome));
+    }
+
+    private static WidestFor widest(Project project, String name) {
+        Covering covering = project.covers().stream()
+                .filter(c -> c.cover().name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        return WidestFor.of(project.dome(), project.joinery(), covering.cover(), covering.stocks());
     }
 }

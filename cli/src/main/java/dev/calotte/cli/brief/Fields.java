@@ -54,25 +54,24 @@ final class Fields {
         return new Fields(node, pathOf(key), entry.map(Node.Entry::place), problems);
     }
 
-    /** The keys of every item of a list; an item that holds no keys is a problem. */
+    /** The keys of each item of a list; none if the key is missing or has to be refused. */
     List<Fields> sections(String key) {
-        return read(key, List.of(), node -> items(key, node)).isEmpty()
-                ? List.of()
-                : itemsOf(((Node.Sequence) mapping.entry(key).orElseThrow().value()).items(), key);
-    }
-
-    private List<Fields> itemsOf(List<Node> items, String key) {
+        List<Node> items = read(key, List.of(), node -> items(key, node));
         List<Fields> sections = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
             Node item = items.get(i);
-            String at = pathOf(key) + "[" + i + "]";
-            if (item instanceof Node.Text || item instanceof Node.Sequence) {
-                failed.add(key);
-                problems.add(Optional.of(item.place()), at, Refusal.wrong(Seen.sort(item), "Write keys with values."));
+            String at = key + "[" + i + "]";
+            if (item instanceof Node.Mapping) {
+                sections.add(new Fields(item, pathOf(at), Optional.of(item.place()), problems));
+            } else {
+                attempt(item, item.place(), at, Fields::notKeys);
             }
-            sections.add(new Fields(item, at, Optional.of(item.place()), problems));
         }
         return sections;
+    }
+
+    private static Fields notKeys(Node node) {
+        throw Refusal.wrong(Seen.sort(node), "Write keys with values, between braces or indented below a dash.");
     }
 
     /** A section that is there under a misspelt name is not missing as well. */

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param title the name of the project: one line, not empty
  * @param units how lengths are printed
  * @param dome the dome; its size is a stopgap where a cover decides
+ * @param openings what is left out of it
  * @param joinery how its struts meet its hubs
  * @param widestFor the name of the cover whose stock decides the size, if one does
  * @param covers its covers, each with its stock
@@ -22,6 +23,7 @@ public record Project(
         String title,
         UnitSystem units,
         DomeSpec dome,
+        List<OpeningRequest> openings,
         Joinery joinery,
         Optional<String> widestFor,
         List<Covering> covers,
@@ -34,6 +36,7 @@ public record Project(
      * @param title the name of the project
      * @param units how lengths are printed
      * @param dome the dome
+     * @param openings what is left out of it
      * @param joinery how its struts meet its hubs
      * @param widestFor the name of the cover whose stock decides the size
      * @param covers its covers
@@ -42,6 +45,7 @@ public record Project(
      */
     public Project {
         covers = List.copyOf(covers);
+        openings = List.copyOf(openings);
         files = List.copyOf(files);
     }
 

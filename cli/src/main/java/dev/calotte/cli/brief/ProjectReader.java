@@ -30,7 +30,7 @@ final class ProjectReader {
     static Project read(Node.Mapping root, Problems problems) {
         Fields top = Fields.top(root, problems);
         Project project = new ProjectReader(top).project();
-        top.later("openings", "jigs");
+        top.later("jigs");
         top.close();
         return project;
     }
@@ -44,7 +44,8 @@ final class ProjectReader {
         DomeSpec spec = new DomeReader(dome, units).spec(sizing.size());
         double scale = modelScale();
         checkOutput();
-        return new Project(title, units, spec, joinery, sizing.widestFor(), covers, scale, files());
+        List<OpeningRequest> openings = OpeningsReader.read(top);
+        return new Project(title, units, spec, openings, joinery, sizing.widestFor(), covers, scale, files());
     }
 
     private List<Covering> covers() {

@@ -75,6 +75,7 @@ public final class DomeJson {
         json.objects("panels", dome.panels(), this::panel);
         json.objects("hubKinds", parts.hubKinds(), this::hubKind);
         json.objects("hubs", dome.hubs(), this::hub);
+        new OpeningJson(json).write(parts);
         json.objects("cautions", design.cautions(), this::caution);
     }
 

@@ -49,6 +49,7 @@ public final class ShowPage {
         page.addStruts();
         page.addPanels();
         page.addHubs();
+        page.lines.addAll(OpeningLines.of(design.parts()));
         page.addNotes();
         page.addCautions();
         return List.copyOf(page.lines);
@@ -168,7 +169,7 @@ public final class ShowPage {
         List<String> notes = design.notes();
         if (!notes.isEmpty()) {
             head("Notes");
-            notes.forEach(note -> lines.addAll(wrapped(note)));
+            notes.forEach(note -> lines.addAll(wrapped(2, note)));
         }
     }
 
@@ -180,13 +181,13 @@ public final class ShowPage {
     }
 
     /** Breaks a sentence at spaces so that no line is wider than the page. */
-    private static List<String> wrapped(String text) {
+    static List<String> wrapped(int indent, String text) {
         List<String> wrapped = new ArrayList<>();
-        StringBuilder line = new StringBuilder("  ");
+        StringBuilder line = new StringBuilder(" ".repeat(indent));
         for (String word : text.split(" ", -1)) {
             if (line.length() + word.length() > WIDTH) {
                 wrapped.add(line.toString().stripTrailing());
-                line = new StringBuilder("    ");
+                line = new StringBuilder(" ".repeat(indent + 2));
             }
             line.append(word).append(' ');
         }

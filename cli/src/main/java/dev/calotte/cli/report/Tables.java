@@ -41,6 +41,11 @@ public final class Tables {
         files.put("panels.csv", tables.panels());
         files.put("hubs.csv", tables.hubs());
         files.put("bill.csv", tables.bill());
+        if (!design.dome().openings().isEmpty()) {
+            files.put(
+                    "openings.csv",
+                    OpeningTable.of(design.parts(), design.project().units()));
+        }
         return files;
     }
 
@@ -169,7 +174,7 @@ public final class Tables {
         return Integer.toString(count);
     }
 
-    private static String mm(double mm) {
+    static String mm(double mm) {
         return NumberText.fixed(mm, 3);
     }
 

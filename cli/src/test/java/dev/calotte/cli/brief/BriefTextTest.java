@@ -16,6 +16,7 @@ import dev.calotte.units.UnitSystem;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,9 +35,27 @@ class BriefTextTest {
                         "Orchard seedling house",
                         UnitSystem.IMPERIAL,
                         dome,
+                        List.of(),
                         Joinery.gap(19.05),
+                        Optional.empty(),
+                        List.of(),
                         12.5,
                         List.of(Section.TABLES, Section.STL)));
+    }
+
+    @Test
+    void openingsAreReadWithTheirMarks() {
+        assertThat(project(Briefs.LEAST + """
+                        openings:
+                          - { name: door, remove: [P1-5.01, P2-5.02] }
+                          - name: roof vent
+                            struts: remove
+                            remove: [P1-1.01]
+                        """).openings())
+                .containsExactly(
+                        new OpeningRequest("door", List.of("P1-5.01", "P2-5.02"), false),
+                        new OpeningRequest("roof vent", List.of("P1-1.01"), true));
+        assertThat(project(Briefs.LEAST).openings()).isEmpty();
     }
 
     @Test
