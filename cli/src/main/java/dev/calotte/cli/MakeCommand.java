@@ -7,6 +7,7 @@ import dev.calotte.cli.report.Tables;
 import dev.calotte.document.Document;
 import dev.calotte.export.Exporter;
 import dev.calotte.export.Exporters;
+import dev.calotte.output.Contents;
 import dev.calotte.output.Documents;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -74,11 +75,12 @@ final class MakeCommand implements Callable<Integer> {
 
     private static void addDocuments(Design design, ResultFolder folder) throws IOException {
         Exporters exporters = Exporters.installed();
-        List<Document> documents = Documents.of(
+        List<Document> documents = Documents.of(new Contents(
                 design.project().title(),
                 design.parts(),
+                design.covers(),
                 design.project().units(),
-                design.project().modelScale());
+                design.project().modelScale()));
         for (Document document : documents) {
             for (Exporter exporter : exporters.accepting(document)) {
                 if (wants(design, exporter)) {

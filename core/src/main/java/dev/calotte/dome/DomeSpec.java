@@ -35,6 +35,16 @@ public record DomeSpec(
     }
 
     /**
+     * The same with another breakdown.
+     *
+     * @param other how its faces are divided
+     * @return a copy
+     */
+    public DomeSpec withBreakdown(Breakdown other) {
+        return new DomeSpec(solid, other, spacing, fitting, up, keep, base, size);
+    }
+
+    /**
      * The same with another spacing.
      *
      * @param other how the points are spaced

@@ -1,13 +1,13 @@
 package dev.calotte.output;
 
 import dev.calotte.document.Document;
+import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.DomePicture;
 import dev.calotte.drawing.HubPlates;
 import dev.calotte.drawing.PanelPatterns;
 import dev.calotte.parts.Parts;
 import dev.calotte.solid.DomeModel;
 import dev.calotte.solid.FrameWires;
-import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,24 +20,25 @@ public final class Documents {
     private Documents() {}
 
     /**
-     * Makes every document of a dome: the frame in space, a pattern for each kind of panel and of hub
-     * plate, the view and the model.
+     * Makes every document of a dome: the frame in space, a pattern for each piece of every cover, or without covers for
+     * each kind of panel, the hub plates, the view and the model.
      *
-     * @param title what to call the dome
-     * @param parts the parts of the dome
-     * @param units how lengths are written for people
-     * @param modelScale how many times smaller the model is, above 0
+     * @param contents what they are about
      * @return the documents, each with its own name
      */
-    public static List<Document> of(String title, Parts parts, UnitSystem units, double modelScale) {
+    public static List<Document> of(Contents contents) {
+        Parts parts = contents.parts();
         List<Document> documents = new ArrayList<>();
-        documents.add(FrameWires.of(title, parts));
-        documents.addAll(PanelPatterns.of(parts, units));
+        documents.add(FrameWires.of(contents.title(), parts));
+        if (contents.covers().isEmpty()) {
+            documents.addAll(PanelPatterns.of(parts, contents.units()));
+        }
+        contents.covers().forEach(cover -> documents.addAll(CoverPatterns.of(cover, contents.units())));
         documents.addAll(HubPlates.of(parts));
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
-            documents.add(DomePicture.of(title, parts));
+            documents.add(DomePicture.of(contents.title(), parts));
         }
-        documents.add(DomeModel.of(title, parts.dome(), modelScale));
+        documents.add(DomeModel.of(contents.title(), parts.dome(), contents.modelScale()));
         return documents;
     }
 }

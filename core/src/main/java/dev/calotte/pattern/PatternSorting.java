@@ -22,6 +22,7 @@ import java.util.stream.IntStream;
  */
 final class PatternSorting {
 
+    final Neighbours neighbours;
     final PatternKeys keys;
     final List<PatternKey> patterns;
     final int[] patternOf;
@@ -29,7 +30,6 @@ final class PatternSorting {
     final int[] turnOf;
 
     private final Parts parts;
-    private final Neighbours neighbours;
     private final List<PanelKind> kinds;
     private final Map<String, Integer> placeOf = new TreeMap<>();
     private final int[] counts;

@@ -92,6 +92,21 @@ public final class Patterns {
         return sorting.turnOf[panel.index()];
     }
 
+    /**
+     * The panel that shares a side.
+     *
+     * @param panel a panel of the dome
+     * @param side a side of its pattern
+     * @return the neighbour across that side, if there is one
+     */
+    public Optional<Panel> across(Panel panel, int side) {
+        int strut = panel.struts().get((firstHub(panel) + side) % 3);
+        int other = sorting.neighbours.across(panel, strut);
+        return other == Neighbours.NONE
+                ? Optional.empty()
+                : Optional.of(parts.dome().panels().get(other));
+    }
+
     private Pattern pattern(int place) {
         String mark = sorting.mark(place);
         PanelKind kind = sorting.kind(place);

@@ -32,7 +32,8 @@ class DomeSpecTest {
     void copiesDifferInOneThing() {
         Keep rows = new Keep.Rows(1, 2);
         Fitting fitting = new Fitting(Fitting.Goal.FEW_KINDS, 1.5);
-        DomeSpec copy = SPEC.withSpacing(Spacing.ARC)
+        DomeSpec copy = SPEC.withBreakdown(Breakdown.of(3))
+                .withSpacing(Spacing.ARC)
                 .withFitting(fitting)
                 .withUp(Up.EDGE)
                 .withKeep(rows)
@@ -41,7 +42,7 @@ class DomeSpecTest {
         assertThat(copy)
                 .isEqualTo(new DomeSpec(
                         Solid.OCTAHEDRON,
-                        Breakdown.of(2),
+                        Breakdown.of(3),
                         Spacing.ARC,
                         fitting,
                         Up.EDGE,

@@ -1,0 +1,31 @@
+package dev.calotte.output;
+
+import dev.calotte.choose.CoverFit;
+import dev.calotte.parts.Parts;
+import dev.calotte.units.UnitSystem;
+import java.util.List;
+
+/**
+ * What documents are about.
+ *
+ * @param title what to call the dome
+ * @param parts the parts of the dome
+ * @param covers its covers; with none, the patterns are the net panels
+ * @param units how lengths are written for people
+ * @param modelScale how many times smaller the model is, above 0
+ */
+public record Contents(String title, Parts parts, List<CoverFit> covers, UnitSystem units, double modelScale) {
+
+    /**
+     * Copies the list.
+     *
+     * @param title what to call the dome
+     * @param parts the parts of the dome
+     * @param covers its covers
+     * @param units how lengths are written for people
+     * @param modelScale how many times smaller the model is
+     */
+    public Contents {
+        covers = List.copyOf(covers);
+    }
+}
