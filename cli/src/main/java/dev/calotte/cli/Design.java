@@ -4,12 +4,13 @@ import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.WidestFor;
-import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
+import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
+import dev.calotte.dome.Size;
+import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
-import dev.calotte.pattern.Patterns;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -63,22 +64,21 @@ public record Design(
      * @return the design
      */
     static Design of(Project project) {
-        Optional<WidestFor> widest = project.widestFor().map(name -> widest(project, name));
-        DomeSpec spec = widest.map(w -> project.dome().withSize(w.size())).orElse(project.dome());
+        Optional<WidestFor> widest = CoverFits.widest(project);
+        DomeSpec spec = widest.map(WidestFor::size)
+                .or(() -> longestCut(project))
+                .map(project.dome()::withSize)
+                .orElse(project.dome());
         Parts whole = Parts.of(Dome.of(spec), project.joinery());
         Dome dome = MarkedOpenings.cut(whole, project.openings());
         Parts parts = project.openings().isEmpty() ? whole : Parts.of(dome, project.joinery());
-        List<CoverFit> covers = project.covers().stream()
-                .map(covering -> CoverFit.of(Patterns.of(parts, covering.cover()), covering.stocks()))
-                .toList();
+        List<CoverFit> covers = CoverFits.of(project, parts);
         return new Design(project, dome, parts, covers, widest, Cautions.of(dome));
     }
 
-    private static WidestFor widest(Project project, String name) {
-        Covering covering = project.covers().stream()
-                .filter(c -> c.cover().name().equals(name))
-                .findFirst()
-                .orElseThrow();
-        return WidestFor.of(project.dome(), project.joinery(), covering.cover(), covering.stocks());
+    private static Optional<Size> longestCut(Project project) {
+        return project.size() instanceof SizeWish.LongestCut wish
+                ? Optional.of(LongestCut.size(project.dome(), project.joinery(), wish.mm()))
+                : Optional.empty();
     }
 }

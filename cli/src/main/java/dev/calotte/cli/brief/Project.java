@@ -4,17 +4,16 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Joinery;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What a brief asks for, checked.
  *
  * @param title the name of the project: one line, not empty
  * @param units how lengths are printed
- * @param dome the dome; its size is a stopgap where a cover decides
+ * @param dome the dome; its size is a stopgap where {@code size} has to be worked out
  * @param openings what is left out of it
  * @param joinery how its struts meet its hubs
- * @param widestFor the name of the cover whose stock decides the size, if one does
+ * @param size by what it wants to be sized
  * @param covers its covers, each with its stock
  * @param modelScale how many times smaller the scale model is, 20 for 1:20
  * @param files the families of files to write, each at most once, in the order of {@link Section}
@@ -25,7 +24,7 @@ public record Project(
         DomeSpec dome,
         List<OpeningRequest> openings,
         Joinery joinery,
-        Optional<String> widestFor,
+        SizeWish size,
         List<Covering> covers,
         double modelScale,
         List<Section> files) {
@@ -38,7 +37,7 @@ public record Project(
      * @param dome the dome
      * @param openings what is left out of it
      * @param joinery how its struts meet its hubs
-     * @param widestFor the name of the cover whose stock decides the size
+     * @param size by what it wants to be sized
      * @param covers its covers
      * @param modelScale how many times smaller the scale model is
      * @param files the families of files to write

@@ -1,13 +1,12 @@
 package dev.calotte.cli.brief;
 
-import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Joinery;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the two beside. */
+/** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the readers beside. */
 final class ProjectReader {
 
     private enum DxfStyle {
@@ -38,14 +37,22 @@ final class ProjectReader {
     private Project project() {
         Fields dome = top.section("dome");
         Fields size = top.section("size");
-        Joinery joinery = joinery();
+        Joinery joinery = FrameReader.read(top.section("frame"), units);
         List<Covering> covers = covers();
-        SizeReader sizing = SizeReader.read(size, units, joinery, covers);
-        DomeSpec spec = new DomeReader(dome, units).spec(sizing.size());
+        SizeWish wish = SizeReader.read(size, units, covers);
+        DomeReader reader = new DomeReader(dome, units);
         double scale = modelScale();
         checkOutput();
-        List<OpeningRequest> openings = OpeningsReader.read(top);
-        return new Project(title, units, spec, openings, joinery, sizing.widestFor(), covers, scale, files());
+        return new Project(
+                title,
+                units,
+                reader.spec(wish.known()),
+                OpeningsReader.read(top),
+                joinery,
+                wish,
+                covers,
+                scale,
+                files());
     }
 
     private List<Covering> covers() {
@@ -60,15 +67,6 @@ final class ProjectReader {
             covers.add(covering);
         }
         return List.copyOf(covers);
-    }
-
-    private Joinery joinery() {
-        Fields frame = top.section("frame");
-        double gapMm = frame.read("hub-gap", 0.0, Measured.notBelowZero(units));
-        frame.read("merge-within", 0.0, Values.nothing(units));
-        frame.later("cut-tolerance", "ends", "bar", "hub-plate");
-        frame.close();
-        return frame.has("hub-gap") ? Joinery.gap(gapMm) : Joinery.nodeToNode();
     }
 
     private double modelScale() {

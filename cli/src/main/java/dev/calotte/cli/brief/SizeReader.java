@@ -2,49 +2,53 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.dome.Size;
 import dev.calotte.dome.Size.Measure;
-import dev.calotte.parts.Joinery;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** Reads the section {@code size}, which takes exactly one measure. */
 final class SizeReader {
 
     private static final String LATER = "widest-from";
-    private static final Size STOPGAP = Size.radius(1000);
+    private static final SizeWish STOPGAP = new SizeWish.Given(Size.radius(1000));
 
     private final Fields fields;
     private final List<String> keys = new ArrayList<>();
-    private Size size = STOPGAP;
-    private Optional<String> widestFor = Optional.empty();
+    private SizeWish wish = STOPGAP;
 
     private SizeReader(Fields fields) {
         this.fields = fields;
     }
 
-    static SizeReader read(Fields fields, UnitSystem units, Joinery joinery, List<Covering> covers) {
+    static SizeWish read(Fields fields, UnitSystem units, List<Covering> covers) {
         SizeReader reader = new SizeReader(fields);
-        reader.takeCover(covers);
-        reader.read(units, 2 * joinery.endMm(true, 0));
-        return reader;
+        reader.read(Measured.size(units), covers);
+        return reader.wish;
     }
 
-    /** The measure; a stopgap where a cover decides. */
-    Size size() {
-        return size;
+    private void read(Function<Node, Double> length, List<Covering> covers) {
+        measure(Measure.RADIUS, length);
+        measure(Measure.FLOOR_DIAMETER, length);
+        measure(Measure.HEIGHT, length);
+        measure(Measure.FLOOR_AREA, Measured::floorArea);
+        measure(Measure.LONGEST_STRUT, length);
+        take("longest-cut", length.andThen(SizeWish.LongestCut::new));
+        take("widest-for", node -> new SizeWish.WidestFor(cover(node, covers)));
+        fields.later(LATER);
+        keys.add(LATER);
+        fields.requireOne(keys, "Write one, for example size: { floor-diameter: 6.4 m }.");
+        fields.close();
     }
 
-    /** The name of the cover whose stock decides the size. */
-    Optional<String> widestFor() {
-        return widestFor;
+    private void measure(Measure measure, Function<Node, Double> reader) {
+        take(measure.key(), reader.andThen(value -> new SizeWish.Given(new Size(measure, value))));
     }
 
-    private void takeCover(List<Covering> covers) {
-        keys.add("widest-for");
-        widestFor = fields.read("widest-for", widestFor, node -> Optional.of(cover(node, covers)));
+    private void take(String key, Function<Node, SizeWish> reader) {
+        keys.add(key);
+        wish = fields.read(key, wish, reader);
     }
 
     private static String cover(Node node, List<Covering> covers) {
@@ -62,24 +66,5 @@ final class SizeReader {
                     Code.MISSING, name + " has no stock to be cut from.", "Write its stock, below covers: as well.");
         }
         return name;
-    }
-
-    private void read(UnitSystem units, double gapsMm) {
-        Function<Node, Double> length = Measured.size(units);
-        take("radius", Measure.RADIUS, length);
-        take("floor-diameter", Measure.FLOOR_DIAMETER, length);
-        take("height", Measure.HEIGHT, length);
-        take("floor-area", Measure.FLOOR_AREA, Measured::floorArea);
-        take("longest-strut", Measure.LONGEST_STRUT, length);
-        take("longest-cut", Measure.LONGEST_STRUT, length.andThen(mm -> mm + gapsMm));
-        fields.later(LATER);
-        keys.add(LATER);
-        fields.requireOne(keys, "Write one, for example size: { floor-diameter: 6.4 m }.");
-        fields.close();
-    }
-
-    private void take(String key, Measure measure, Function<Node, Double> reader) {
-        keys.add(key);
-        size = fields.read(key, size, reader.andThen(value -> new Size(measure, value)));
     }
 }

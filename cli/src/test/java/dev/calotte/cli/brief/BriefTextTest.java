@@ -16,7 +16,6 @@ import dev.calotte.units.UnitSystem;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,7 +36,7 @@ class BriefTextTest {
                         dome,
                         List.of(),
                         Joinery.gap(19.05),
-                        Optional.empty(),
+                        new SizeWish.Given(dome.size()),
                         List.of(),
                         12.5,
                         List.of(Section.TABLES, Section.STL)));
