@@ -9,6 +9,7 @@ import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
+import dev.calotte.parts.JoineryNotes;
 import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
 import java.util.List;
@@ -54,7 +55,9 @@ public record Design(
      * @return sentences, possibly none
      */
     public List<String> notes() {
-        return Stream.concat(dome.notes().stream(), parts.notes().stream()).toList();
+        return Stream.of(dome.notes(), parts.notes(), JoineryNotes.of(parts, project.units()))
+                .flatMap(List::stream)
+                .toList();
     }
 
     /**

@@ -41,6 +41,7 @@ class MakeCommandTest {
                         "svg/panels/P1.svg",
                         "svg/panels/P2.svg",
                         "tables/bill.csv",
+                        "tables/hub-schedule.csv",
                         "tables/hubs.csv",
                         "tables/panels.csv",
                         "tables/struts.csv");

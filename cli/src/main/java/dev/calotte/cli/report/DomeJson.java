@@ -36,6 +36,7 @@ public final class DomeJson {
     private final Dome dome;
     private final Parts parts;
     private final PieceMarks marks;
+    private final JoineryJson joinery;
 
     private DomeJson(Design design, JsonGenerator generator) {
         this.json = new JsonWriter(generator);
@@ -43,6 +44,7 @@ public final class DomeJson {
         this.dome = design.dome();
         this.parts = design.parts();
         this.marks = new PieceMarks(parts);
+        this.joinery = new JoineryJson(json, parts);
     }
 
     /**
@@ -71,6 +73,7 @@ public final class DomeJson {
         json.list("vertices", dome.hubs(), this::position);
         json.objects("strutKinds", parts.strutKinds(), this::strutKind);
         json.objects("struts", dome.struts(), this::strut);
+        joinery.rails();
         json.objects("panelKinds", parts.panelKinds(), this::panelKind);
         json.objects("panels", dome.panels(), this::panel);
         json.objects("hubKinds", parts.hubKinds(), this::hubKind);
@@ -135,6 +138,7 @@ public final class DomeJson {
         json.integer("count", kind.count());
         json.number("axialAngle", degrees(kind.axialAngleRad()));
         json.objects("dihedrals", kind.dihedrals(), this::dihedral);
+        joinery.strutKind(kind);
     }
 
     private void dihedral(StrutKind.Dihedral dihedral) throws IOException {
@@ -191,6 +195,7 @@ public final class DomeJson {
         json.numbers("gaps", degrees(kind.gapsRad()));
         json.numbers("axialAngles", degrees(kind.axialAnglesRad()));
         json.flag("open", kind.open());
+        joinery.hubKind(kind);
     }
 
     private void hub(Hub hub) throws IOException {

@@ -10,6 +10,7 @@ import dev.calotte.geometry.Triangle;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
+import dev.calotte.parts.RailKind;
 import dev.calotte.parts.StrutKind;
 import dev.calotte.units.Angle;
 import dev.calotte.units.UnitSystem;
@@ -47,6 +48,7 @@ public final class ShowPage {
         ShowPage page = new ShowPage(design);
         page.addDome();
         page.addStruts();
+        page.addRails();
         page.addPanels();
         page.addHubs();
         page.lines.addAll(OpeningLines.of(design.parts()));
@@ -115,6 +117,15 @@ public final class ShowPage {
                 .collect(Collectors.joining(" "));
         int more = kind.dihedrals().size() - 2;
         return more > 0 ? listed + " +" + more : listed;
+    }
+
+    private void addRails() {
+        List<RailKind> kinds = parts.railKinds();
+        if (!kinds.isEmpty()) {
+            int count = kinds.stream().mapToInt(RailKind::count).sum();
+            head(count + " rails, " + kinds(kinds.size()) + ", blade and gauge at the start and at the end");
+            add(new RailTable(parts, units).page(MOST_ROWS), kinds.size(), "rails");
+        }
     }
 
     private void addPanels() {

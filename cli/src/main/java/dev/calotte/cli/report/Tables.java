@@ -5,6 +5,7 @@ import dev.calotte.geometry.Triangle;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
+import dev.calotte.parts.RailKind;
 import dev.calotte.parts.StrutKind;
 import dev.calotte.units.Angle;
 import dev.calotte.units.NumberText;
@@ -15,7 +16,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * The tables of a design as comma-separated values, a row for each kind. Columns whose name ends in {@code _mm},
+ * The tables of a design as comma-separated values, a row for each kind, in the hub schedule for each hub. Columns whose name ends in {@code _mm},
  * {@code _deg} or {@code _m2} are numbers; beside them stands the length as the brief's units write it.
  */
 public final class Tables {
@@ -37,9 +38,13 @@ public final class Tables {
     public static Map<String, String> of(Design design) {
         Tables tables = new Tables(design);
         Map<String, String> files = new LinkedHashMap<>();
-        files.put("struts.csv", tables.struts());
+        files.put("struts.csv", new StrutTable(tables.parts, tables.units).toString());
         files.put("panels.csv", tables.panels());
         files.put("hubs.csv", tables.hubs());
+        files.put("hub-schedule.csv", new HubSchedule(tables.parts).toString());
+        if (!tables.parts.railKinds().isEmpty()) {
+            files.put("rails.csv", new RailTable(tables.parts, tables.units).toString());
+        }
         files.put("bill.csv", tables.bill());
         if (!design.dome().openings().isEmpty()) {
             files.put(
@@ -47,35 +52,6 @@ public final class Tables {
                     OpeningTable.of(design.parts(), design.project().units()));
         }
         return files;
-    }
-
-    private String struts() {
-        Csv csv = new Csv()
-                .row(
-                        "mark",
-                        "count",
-                        "length_mm",
-                        "length",
-                        "cut_length_mm",
-                        "cut_length",
-                        "chord_factor",
-                        "axial_angle_deg",
-                        "dihedrals_deg");
-        for (StrutKind kind : parts.strutKinds()) {
-            csv.row(
-                    kind.mark(),
-                    Integer.toString(kind.count()),
-                    mm(kind.lengthMm()),
-                    units.length(kind.lengthMm()),
-                    mm(kind.cutLengthMm()),
-                    units.length(kind.cutLengthMm()),
-                    NumberText.fixed(kind.chordFactor(), 9),
-                    degrees(kind.axialAngleRad()),
-                    kind.dihedrals().stream()
-                            .map(d -> degrees(d.angleRad()) + " x " + d.count())
-                            .collect(Collectors.joining("; ")));
-        }
-        return csv.toString();
     }
 
     private String panels() {
@@ -147,10 +123,7 @@ public final class Tables {
 
     private String bill() {
         Csv csv = new Csv().row("item", "mark", "count", "each", "each_unit", "total", "total_unit");
-        for (StrutKind kind : parts.strutKinds()) {
-            double total = kind.cutLengthMm() * kind.count();
-            csv.row("strut", kind.mark(), count(kind.count()), mm(kind.cutLengthMm()), "mm", metres(total), "m");
-        }
+        addLengths(csv);
         for (PanelKind kind : parts.panelKinds()) {
             double area = kind.triangle().area();
             String total = squareMetres(area * kind.count());
@@ -170,6 +143,18 @@ public final class Tables {
         return csv.toString();
     }
 
+    /** Struts, or the rails that stand in their place. */
+    private void addLengths(Csv csv) {
+        for (RailKind kind : parts.railKinds()) {
+            double total = kind.longMm() * kind.count();
+            csv.row("rail", kind.mark(), count(kind.count()), mm(kind.longMm()), "mm", metres(total), "m");
+        }
+        for (StrutKind kind : parts.railKinds().isEmpty() ? parts.strutKinds() : List.<StrutKind>of()) {
+            double total = kind.cutLengthMm() * kind.count();
+            csv.row("strut", kind.mark(), count(kind.count()), mm(kind.cutLengthMm()), "mm", metres(total), "m");
+        }
+    }
+
     private static String count(int count) {
         return Integer.toString(count);
     }
@@ -186,7 +171,7 @@ public final class Tables {
         return NumberText.fixed(mm2 / 1e6, 6);
     }
 
-    private static String degrees(double rad) {
+    static String degrees(double rad) {
         return NumberText.fixed(Angle.degrees(rad), 4);
     }
 }
