@@ -12,6 +12,7 @@ import dev.calotte.dome.Size;
 import dev.calotte.parts.JoineryNotes;
 import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
+import dev.calotte.parts.RiserWall;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
  * @param project what was asked for
  * @param dome its geometry
  * @param parts its kinds
+ * @param riser the wall under its base ring, if there is one
  * @param covers its covers, how they are cut and how that fits their stock
  * @param widest what limits the size, where a cover decides it
  * @param cautions what to mind
@@ -30,6 +32,7 @@ public record Design(
         Project project,
         Dome dome,
         Parts parts,
+        Optional<RiserWall> riser,
         List<CoverFit> covers,
         Optional<WidestFor> widest,
         List<Caution> cautions) {
@@ -40,6 +43,7 @@ public record Design(
      * @param project what was asked for
      * @param dome its geometry
      * @param parts its kinds
+     * @param riser the wall under its base ring, if there is one
      * @param covers its covers
      * @param widest what limits the size
      * @param cautions what to mind
@@ -55,7 +59,11 @@ public record Design(
      * @return sentences, possibly none
      */
     public List<String> notes() {
-        return Stream.of(dome.notes(), parts.notes(), JoineryNotes.of(parts, project.units()))
+        return Stream.of(
+                        dome.notes(),
+                        parts.notes(),
+                        riser.map(RiserWall::notes).orElse(List.of()),
+                        JoineryNotes.of(parts, project.units()))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -75,8 +83,10 @@ public record Design(
         Parts whole = Parts.of(Dome.of(spec), project.joinery());
         Dome dome = MarkedOpenings.cut(whole, project.openings());
         Parts parts = project.openings().isEmpty() ? whole : Parts.of(dome, project.joinery());
+        Optional<RiserWall> riser =
+                project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
         List<CoverFit> covers = CoverFits.of(project, parts);
-        return new Design(project, dome, parts, covers, widest, Cautions.of(dome));
+        return new Design(project, dome, parts, riser, covers, widest, Cautions.of(dome));
     }
 
     private static Optional<Size> longestCut(Project project) {

@@ -30,7 +30,6 @@ record DomeReader(Fields fields, UnitSystem units) {
         Up up = fields.read("up", Up.VERTEX, Words.of(Up.values()));
         Keep keep = keep();
         Base base = fields.read("base", Base.AS_IS, Words.of(Base.values()));
-        fields.read("riser", 0.0, Values.nothing(units));
         fields.later("strut-ratio");
         fields.close();
         return DomeSpec.of(solid, breakdown, size)
@@ -38,6 +37,11 @@ record DomeReader(Fields fields, UnitSystem units) {
                 .withUp(up)
                 .withKeep(keep)
                 .withBase(base);
+    }
+
+    /** The height of the wall under the base ring; to be asked for before the rest, which closes the section. */
+    double riserMm() {
+        return fields.read("riser", 0.0, Measured.notBelowZero(units));
     }
 
     private Breakdown breakdown(Solid solid) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param title the name of the project: one line, not empty
  * @param units how lengths are printed
  * @param dome the dome; its size is a stopgap where {@code size} has to be worked out
+ * @param riserMm the height of a wall under its base ring, 0 for none
  * @param openings what is left out of it
  * @param joinery how its struts meet its hubs
  * @param size by what it wants to be sized
@@ -22,6 +23,7 @@ public record Project(
         String title,
         UnitSystem units,
         DomeSpec dome,
+        double riserMm,
         List<OpeningRequest> openings,
         Joinery joinery,
         SizeWish size,
@@ -35,6 +37,7 @@ public record Project(
      * @param title the name of the project
      * @param units how lengths are printed
      * @param dome the dome
+     * @param riserMm the height of a wall under its base ring, 0 for none
      * @param openings what is left out of it
      * @param joinery how its struts meet its hubs
      * @param size by what it wants to be sized

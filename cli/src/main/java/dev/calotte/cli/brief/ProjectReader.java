@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Joinery;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
@@ -41,18 +42,12 @@ final class ProjectReader {
         List<Covering> covers = covers();
         SizeWish wish = SizeReader.read(size, units, covers);
         DomeReader reader = new DomeReader(dome, units);
+        double riserMm = reader.riserMm();
+        DomeSpec spec = reader.spec(wish.known());
         double scale = modelScale();
         checkOutput();
-        return new Project(
-                title,
-                units,
-                reader.spec(wish.known()),
-                OpeningsReader.read(top),
-                joinery,
-                wish,
-                covers,
-                scale,
-                files());
+        List<OpeningRequest> openings = OpeningsReader.read(top);
+        return new Project(title, units, spec, riserMm, openings, joinery, wish, covers, scale, files());
     }
 
     private List<Covering> covers() {

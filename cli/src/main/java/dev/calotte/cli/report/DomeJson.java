@@ -79,6 +79,7 @@ public final class DomeJson {
         json.objects("hubKinds", parts.hubKinds(), this::hubKind);
         json.objects("hubs", dome.hubs(), this::hub);
         new OpeningJson(json).write(parts);
+        new RiserJson(json).write(design.riser());
         json.objects("cautions", design.cautions(), this::caution);
     }
 

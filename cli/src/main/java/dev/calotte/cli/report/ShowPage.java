@@ -51,6 +51,7 @@ public final class ShowPage {
         page.addRails();
         page.addPanels();
         page.addHubs();
+        page.lines.addAll(RiserLines.of(design));
         page.lines.addAll(OpeningLines.of(design.parts()));
         page.addNotes();
         page.addCautions();

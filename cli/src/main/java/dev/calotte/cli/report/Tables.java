@@ -45,7 +45,10 @@ public final class Tables {
         if (!tables.parts.railKinds().isEmpty()) {
             files.put("rails.csv", new RailTable(tables.parts, tables.units).toString());
         }
-        files.put("bill.csv", tables.bill());
+        files.put("bill.csv", tables.bill() + RiserTable.bill(design.riser()));
+        design.riser()
+                .ifPresent(wall -> files.put(
+                        "riser.csv", RiserTable.of(wall, design.project().units())));
         if (!design.dome().openings().isEmpty()) {
             files.put(
                     "openings.csv",
@@ -155,7 +158,7 @@ public final class Tables {
         }
     }
 
-    private static String count(int count) {
+    static String count(int count) {
         return Integer.toString(count);
     }
 
@@ -163,11 +166,11 @@ public final class Tables {
         return NumberText.fixed(mm, 3);
     }
 
-    private static String metres(double mm) {
+    static String metres(double mm) {
         return NumberText.fixed(mm / 1000, 3);
     }
 
-    private static String squareMetres(double mm2) {
+    static String squareMetres(double mm2) {
         return NumberText.fixed(mm2 / 1e6, 6);
     }
 

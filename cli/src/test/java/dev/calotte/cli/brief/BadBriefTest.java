@@ -60,7 +60,7 @@ class BadBriefTest {
                 "dome: {breakdown: 3, keep: {abve: 3 m}}⏎SIZE | UNKNOWN_KEY | dome.keep.abve | 1:29 | Did you mean above?",
                 "dome: {breakdown: 3, keep: {above: 3 x}}⏎SIZE | WRONG_VALUE | dome.keep.above | 1:29 | x is not a unit",
                 "dome: {breakdown: 3, keep: {above: -2000 m}}⏎SIZE | TOO_LARGE | dome.keep.above | 1:29 | more than 1 km",
-                "dome: {breakdown: 3, riser: 300 mm}⏎SIZE | NOT_IN_THIS_VERSION | dome.riser | 1:22 | 300 mm",
+                "dome: {breakdown: 3, riser: -300 mm}⏎SIZE | IMPOSSIBLE | dome.riser | 1:22 | -300 mm is below 0",
                 "dome: {breakdown: 3, riser: tall}⏎SIZE | WRONG_VALUE | dome.riser | 1:22 | not a number",
                 "dome: {breakdown: 3, strut-ratio: 1.2}⏎SIZE | NOT_IN_THIS_VERSION | dome.strut-ratio | 1:22 | Leave it out.",
                 "dome: 3⏎SIZE | WRONG_VALUE | dome | 1:1 | the text 3 stands here",
@@ -161,7 +161,7 @@ class BadBriefTest {
                 // keys
                 "OK⏎tittle: x | UNKNOWN_KEY | tittle | 3:1 | Did you mean title?",
                 "OK⏎cover: x | UNKNOWN_KEY | cover | 3:1 | It looks like covers",
-                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, model, output and files",
+                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, model, output, openings and files",
                 "OK⏎\"a.b\": x | UNKNOWN_KEY | line 3, column 1 | 3:1 | a.b is not a key",
                 "OK⏎? ''⏎: x | UNKNOWN_KEY | line 3, column 3 | 3:3 | a key without a name",
                 "OK⏎? [a]⏎: x | UNREADABLE | line 3, column 3 | 3:3 | a key is a single word",
@@ -243,7 +243,7 @@ class BadBriefTest {
                 dome:
                   up: *x
                   solid: cube
-                  riser: 1 m
+                  riser: -1 m
                 title: ""
                 frame: { bar: 1, hub-gap: -1 }
                 """);

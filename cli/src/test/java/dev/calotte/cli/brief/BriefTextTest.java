@@ -34,6 +34,7 @@ class BriefTextTest {
                         "Orchard seedling house",
                         UnitSystem.IMPERIAL,
                         dome,
+                        0,
                         List.of(),
                         Joinery.gap(19.05),
                         new SizeWish.Given(dome.size()),
@@ -55,6 +56,13 @@ class BriefTextTest {
                         new OpeningRequest("door", List.of("P1-5.01", "P2-5.02"), false),
                         new OpeningRequest("roof vent", List.of("P1-1.01"), true));
         assertThat(project(Briefs.LEAST).openings()).isEmpty();
+    }
+
+    @Test
+    void aRiserHasAHeight() {
+        assertThat(project("dome: { breakdown: 3, keep: 5/9, riser: 60 cm }\nsize: { radius: 3 m }")
+                        .riserMm())
+                .isEqualTo(600);
     }
 
     @Test
