@@ -4,7 +4,6 @@ import dev.calotte.geometry.Triangle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Two kinds that are easily taken for each other, because they differ by less than three times what the workshop holds;
@@ -16,7 +15,12 @@ import java.util.Optional;
  */
 public record CloseKinds(String first, String second, double differenceMm) {
 
+    /** More pairs of panels than this are not listed: in fine breakdowns nearly all kinds are near all others. */
+    static final int MOST_PANELS = 1000;
+
     private static final double TOLERANCES = 3;
+    /** Struts of unequal lengths or gaps that are cut alike may be taken for each other without harm. */
+    private static final double EQUAL_MM = 1e-6;
 
     /** Pairs of struts that follow each other by their cut lengths, then pairs of panels. */
     static List<CloseKinds> of(List<StrutKind> struts, List<PanelKind> panels, double toleranceMm) {
@@ -34,33 +38,35 @@ public record CloseKinds(String first, String second, double differenceMm) {
             StrutKind shorter = rising.get(i - 1);
             StrutKind longer = rising.get(i);
             double difference = longer.cutLengthMm() - shorter.cutLengthMm();
-            if (difference < withinMm) {
+            if (difference > EQUAL_MM && difference < withinMm) {
                 close.add(new CloseKinds(shorter.mark(), longer.mark(), difference));
             }
         }
     }
 
     private static void addPanels(List<PanelKind> panels, double withinMm, List<CloseKinds> close) {
+        int most = close.size() + MOST_PANELS;
         List<PanelKind> rising = panels.stream()
+                .filter(kind -> kind.hand() != Hand.RIGHT || kind.twin().isEmpty())
                 .sorted(Comparator.comparingDouble(kind -> kind.triangle().a()))
                 .toList();
         for (int i = 0; i < rising.size(); i++) {
-            PanelKind one = rising.get(i);
-            rising.subList(i + 1, rising.size()).stream()
-                    .takeWhile(other -> other.triangle().a() - one.triangle().a() < withinMm)
-                    .flatMap(other -> pair(one, other, withinMm).stream())
-                    .forEach(close::add);
+            for (int j = i + 1; j < rising.size() && close.size() < most; j++) {
+                if (rising.get(j).triangle().a() - rising.get(i).triangle().a() >= withinMm) {
+                    break;
+                }
+                addPair(rising.get(i), rising.get(j), withinMm, close);
+            }
         }
     }
 
-    private static Optional<CloseKinds> pair(PanelKind one, PanelKind other, double withinMm) {
+    private static void addPair(PanelKind one, PanelKind other, double withinMm, List<CloseKinds> close) {
         double difference = difference(one.triangle(), other.triangle());
-        if (one.number() == other.number() || difference >= withinMm) {
-            return Optional.empty();
+        if (difference < withinMm) {
+            int first = Math.min(one.number(), other.number());
+            int second = Math.max(one.number(), other.number());
+            close.add(new CloseKinds("P" + first, "P" + second, difference));
         }
-        int first = Math.min(one.number(), other.number());
-        int second = Math.max(one.number(), other.number());
-        return Optional.of(new CloseKinds("P" + first, "P" + second, difference));
     }
 
     private static double difference(Triangle one, Triangle other) {

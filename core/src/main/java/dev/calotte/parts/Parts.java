@@ -203,8 +203,8 @@ public final class Parts {
      * Kinds that a workshop may take for each other: struts that follow each other by cut length and panels, that differ
      * by less than three times what it holds.
      *
-     * @return the pairs, struts by rising cut length, then panels by their shorter sides; a panel and its mirror image
-     *     are no pair
+     * @return the pairs, struts by rising cut length, then panels by their shorter sides, the first thousand of these; a
+     *     panel and its mirror image are no pair, nor are struts that are cut alike
      */
     public List<CloseKinds> closeKinds() {
         return CloseKinds.of(strutKinds(), panelKinds(), joinery.cutToleranceMm());
