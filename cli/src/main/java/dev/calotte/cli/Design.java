@@ -2,7 +2,6 @@ package dev.calotte.cli;
 
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
-import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
@@ -33,7 +32,7 @@ public record Design(
         Dome dome,
         Parts parts,
         Optional<RiserWall> riser,
-        List<CoverFit> covers,
+        List<CoverDesign> covers,
         Optional<WidestFor> widest,
         List<Caution> cautions) {
 
@@ -75,7 +74,7 @@ public record Design(
      * @return the design
      */
     static Design of(Project project) {
-        Optional<WidestFor> widest = CoverFits.widest(project);
+        Optional<WidestFor> widest = CoverDesigns.widest(project);
         DomeSpec spec = widest.map(WidestFor::size)
                 .or(() -> longestCut(project))
                 .map(project.dome()::withSize)
@@ -85,7 +84,7 @@ public record Design(
         Parts parts = project.openings().isEmpty() ? whole : Parts.of(dome, project.joinery());
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
-        List<CoverFit> covers = CoverFits.of(project, parts);
+        List<CoverDesign> covers = CoverDesigns.of(project, parts);
         return new Design(project, dome, parts, riser, covers, widest, Cautions.of(dome));
     }
 

@@ -78,7 +78,7 @@ final class MakeCommand implements Callable<Integer> {
         List<Document> documents = Documents.of(new Contents(
                 design.project().title(),
                 design.parts(),
-                design.covers(),
+                design.covers().stream().map(CoverDesign::fit).toList(),
                 design.project().units(),
                 design.project().modelScale()));
         for (Document document : documents) {

@@ -48,8 +48,9 @@ final class SeamSearch {
         return Optional.of(seams.at(heights));
     }
 
+    /** Whether a part fits; one of which nothing is left does. */
     private boolean fits(double from, double to) {
-        return Fit.of(seams.between(from, to), stocks).fits();
+        return seams.between(from, to).map(part -> Fit.of(part, stocks).fits()).orElse(true);
     }
 
     /** The highest next seam under which the part still fits. */

@@ -21,7 +21,7 @@ final class HubCircle {
             .thenComparing(c -> c.struts, Arrays::compare)
             .thenComparing(c -> c.opposites, Arrays::compare);
 
-    private static final int NO_PANEL = 0;
+    static final int NO_PANEL = 0;
 
     private final int[] struts;
     private final int[] opposites;
@@ -31,18 +31,11 @@ final class HubCircle {
         this.opposites = opposites;
     }
 
-    /** Reads a circle with the kind of each strut of the dome, and the group of each angle without a panel, from 1. */
-    static HubCircle of(List<Spoke> spokes, IntUnaryOperator strutKind, ToIntFunction<Spoke> bareGap) {
+    /** Reads a circle with the kind of each strut and a number for what lies between it and the next one. */
+    static HubCircle of(List<Spoke> spokes, IntUnaryOperator strutKind, ToIntFunction<Spoke> after) {
         return new HubCircle(
                 spokes.stream().mapToInt(s -> strutKind.applyAsInt(s.strut())).toArray(),
-                spokes.stream().mapToInt(s -> after(s, strutKind, bareGap)).toArray());
-    }
-
-    private static int after(Spoke spoke, IntUnaryOperator strutKind, ToIntFunction<Spoke> bareGap) {
-        if (spoke.opposite() != Spoke.NONE) {
-            return strutKind.applyAsInt(spoke.opposite());
-        }
-        return spoke.gapRad().isPresent() ? -bareGap.applyAsInt(spoke) : NO_PANEL;
+                spokes.stream().mapToInt(after).toArray());
     }
 
     boolean isOpen() {

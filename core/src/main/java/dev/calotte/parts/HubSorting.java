@@ -58,7 +58,15 @@ final class HubSorting {
     }
 
     private HubCircle circle(List<Spoke> spokes) {
-        return HubCircle.of(spokes, strut -> struts.number(dome.wholeStrut(strut)), bareGaps::number);
+        return HubCircle.of(spokes, strut -> struts.number(dome.wholeStrut(strut)), this::after);
+    }
+
+    /** The length of the strut that closes the panel up to the next strut; without a panel the group of the angle. */
+    private int after(Spoke spoke) {
+        if (spoke.opposite() != Spoke.NONE) {
+            return struts.lengthNumber(dome.wholeStrut(spoke.opposite()));
+        }
+        return spoke.gapRad().isPresent() ? -bareGaps.number(spoke) : HubCircle.NO_PANEL;
     }
 
     private int numberOf(HubCircle shape) {

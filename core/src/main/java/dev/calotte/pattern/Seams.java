@@ -3,6 +3,7 @@ package dev.calotte.pattern;
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.geometry.Polygon;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
@@ -16,6 +17,9 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  * @param pattern what is divided
  */
 public record Seams(Cover cover, Pattern pattern) {
+
+    /** Less than this is nothing. */
+    private static final double LEAST_MM2 = 1e-6;
 
     private static final Vector2D UP = new Vector2D(0, 1);
     private static final Vector2D DOWN = new Vector2D(0, -1);
@@ -48,7 +52,7 @@ public record Seams(Cover cover, Pattern pattern) {
     }
 
     private CutPiece part(int number, double from, double to) {
-        CutPiece bare = between(from, to);
+        CutPiece bare = between(from, to).orElseThrow(() -> new IllegalArgumentException("no part is left there"));
         String mark = pattern.mark() + "s" + number;
         return new CutPiece(
                 mark,
@@ -67,29 +71,39 @@ public record Seams(Cover cover, Pattern pattern) {
      *
      * @param fromMm the height of the lower seam, or minus infinity for the lowest part
      * @param toMm the height of the upper seam, or infinity for the uppermost part
-     * @return the part, with the mark of the whole
-     * @throws IllegalArgumentException if nothing is left
+     * @return the part, with the mark of the whole; nothing if gaps leave nothing of it
      */
-    public CutPiece between(double fromMm, double toMm) {
+    public Optional<CutPiece> between(double fromMm, double toMm) {
         CutPiece whole = pattern.whole();
         double below = fromMm - cover.allowances().wideMm();
         double above = toMm + cover.allowances().narrowMm();
-        return new CutPiece(
+        Optional<Polygon> net = between(whole.net(), fromMm, toMm);
+        Optional<Polygon> outline = between(whole.outline(), below, above);
+        return net.flatMap(n -> outline.map(o -> new CutPiece(
                 whole.mark(),
-                ConvexPolygon.of(between(whole.net(), fromMm, toMm).corners()),
-                between(whole.outline(), below, above),
-                whole.outer().map(outer -> between(outer, below, above)),
+                ConvexPolygon.of(n.corners()),
+                o,
+                whole.outer().flatMap(outer -> between(outer, below, above)),
                 List.of(),
                 DoubleStream.of(fromMm, toMm)
                         .filter(Double::isFinite)
                         .mapToObj(this::lengthMm)
                         .toList(),
-                whole.grainRad());
+                whole.grainRad())));
     }
 
-    private static Polygon between(Polygon polygon, double from, double to) {
-        Polygon above = Double.isFinite(from) ? Polygon.of(polygon.clipped(DOWN, -from)) : polygon;
-        return Double.isFinite(to) ? Polygon.of(above.clipped(UP, to)) : above;
+    private static Optional<Polygon> between(Polygon polygon, double from, double to) {
+        Optional<Polygon> above = Double.isFinite(from) ? polygon(polygon.clipped(DOWN, -from)) : Optional.of(polygon);
+        return Double.isFinite(to) ? above.flatMap(p -> polygon(p.clipped(UP, to))) : above;
+    }
+
+    private static Optional<Polygon> polygon(List<Vector2D> corners) {
+        double area = 0;
+        for (int i = 1; i < corners.size() - 1; i++) {
+            Vector2D first = corners.get(0);
+            area += corners.get(i + 1).crossProduct(first, corners.get(i));
+        }
+        return Math.abs(area) > LEAST_MM2 ? Optional.of(Polygon.of(corners)) : Optional.empty();
     }
 
     /**

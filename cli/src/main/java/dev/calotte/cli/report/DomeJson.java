@@ -80,6 +80,7 @@ public final class DomeJson {
         json.objects("hubs", dome.hubs(), this::hub);
         new OpeningJson(json).write(parts);
         new RiserJson(json).write(design.riser());
+        new CoverJson(json).write(design.covers());
         json.objects("cautions", design.cautions(), this::caution);
     }
 

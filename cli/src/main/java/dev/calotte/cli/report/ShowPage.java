@@ -53,6 +53,7 @@ public final class ShowPage {
         page.addHubs();
         page.lines.addAll(RiserLines.of(design));
         page.lines.addAll(OpeningLines.of(design.parts()));
+        page.lines.addAll(CoverLines.of(design));
         page.addNotes();
         page.addCautions();
         return List.copyOf(page.lines);

@@ -45,6 +45,9 @@ public final class Tables {
         if (!tables.parts.railKinds().isEmpty()) {
             files.put("rails.csv", new RailTable(tables.parts, tables.units).toString());
         }
+        if (!design.covers().isEmpty()) {
+            files.put("patterns.csv", PatternTable.of(design.covers()));
+        }
         files.put("bill.csv", tables.bill() + RiserTable.bill(design.riser()));
         design.riser()
                 .ifPresent(wall -> files.put(

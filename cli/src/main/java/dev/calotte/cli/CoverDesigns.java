@@ -1,6 +1,7 @@
 package dev.calotte.cli;
 
 import dev.calotte.choose.CoverFit;
+import dev.calotte.choose.Mends;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
@@ -15,21 +16,30 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** The covers of a project; a problem of a cover, which core knows by its name, is told by its place in the brief. */
-final class CoverFits {
+final class CoverDesigns {
 
     private final Project project;
 
-    private CoverFits(Project project) {
+    private CoverDesigns(Project project) {
         this.project = project;
     }
 
-    static List<CoverFit> of(Project project, Parts parts) {
-        List<CoverFit> fits = new ArrayList<>();
+    static List<CoverDesign> of(Project project, Parts parts) {
+        List<CoverDesign> designs = new ArrayList<>();
         for (int i = 0; i < project.covers().size(); i++) {
-            fits.add(new CoverFits(project)
-                    .told(i, covering -> CoverFit.of(Patterns.of(parts, covering.cover()), covering.stocks())));
+            designs.add(new CoverDesigns(project).told(i, covering -> design(parts, covering)));
         }
-        return List.copyOf(fits);
+        return List.copyOf(designs);
+    }
+
+    private static CoverDesign design(Parts parts, Covering covering) {
+        CoverFit fit = CoverFit.of(Patterns.of(parts, covering.cover()), covering.stocks());
+        return new CoverDesign(
+                fit,
+                fit.misfits().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                                Mends.of(parts.dome().spec(), parts.joinery(), covering.cover(), covering.stocks())));
     }
 
     /** The dome that a cover decides, if one does. */
@@ -39,7 +49,7 @@ final class CoverFits {
         }
         List<String> names =
                 project.covers().stream().map(c -> c.cover().name()).toList();
-        return Optional.of(new CoverFits(project)
+        return Optional.of(new CoverDesigns(project)
                 .told(
                         names.indexOf(wish.cover()),
                         c -> WidestFor.of(project.dome(), project.joinery(), c.cover(), c.stocks())));

@@ -1,0 +1,13 @@
+package dev.calotte.cli;
+
+import dev.calotte.choose.CoverFit;
+import dev.calotte.choose.Mends;
+import java.util.Optional;
+
+/**
+ * A cover of a design.
+ *
+ * @param fit how it is cut and how that fits its stock
+ * @param mends what would help, if it does not fit
+ */
+public record CoverDesign(CoverFit fit, Optional<Mends> mends) {}

@@ -1,0 +1,136 @@
+package dev.calotte.cli.report;
+
+import dev.calotte.choose.CoverFit;
+import dev.calotte.choose.Mends;
+import dev.calotte.choose.PatternFit;
+import dev.calotte.cli.CoverDesign;
+import dev.calotte.cli.Design;
+import dev.calotte.pattern.CutPiece;
+import dev.calotte.pattern.Pattern;
+import dev.calotte.sphere.Breakdown;
+import dev.calotte.stock.Bar;
+import dev.calotte.stock.Roll;
+import dev.calotte.stock.Sheet;
+import dev.calotte.stock.Stock;
+import dev.calotte.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The covers of a design on its page: what is cut, what does not fit and by how much, and what helps. */
+final class CoverLines {
+
+    private static final int MOST_ROWS = 12;
+
+    private final UnitSystem units;
+    private final CoverDesign cover;
+    private final List<String> lines = new ArrayList<>();
+
+    private CoverLines(UnitSystem units, CoverDesign cover) {
+        this.units = units;
+        this.cover = cover;
+    }
+
+    static List<String> of(Design design) {
+        List<String> lines = new ArrayList<>();
+        design.widest().ifPresent(widest -> {
+            lines.add("");
+            lines.add("Size: as large as the stock allows; " + widest.limiting() + " just fits.");
+        });
+        for (CoverDesign cover : design.covers()) {
+            lines.addAll(new CoverLines(design.project().units(), cover).lines());
+        }
+        return lines;
+    }
+
+    private List<String> lines() {
+        CoverFit fit = cover.fit();
+        int count = fit.fits().size();
+        lines.add("");
+        lines.addAll(ShowPage.wrapped(
+                0,
+                "Cover " + fit.patterns().cover().name() + ", " + count + (count == 1 ? " pattern" : " patterns")
+                        + stocks(fit.stocks())));
+        TextTable table = new TextTable(1, "mark", "count", "net width", "cut width", "fits");
+        fit.fits().stream().limit(MOST_ROWS).forEach(each -> addRow(table, each));
+        lines.addAll(table.lines());
+        if (count > MOST_ROWS) {
+            lines.add("  and " + (count - MOST_ROWS) + " more: tables/patterns.csv of `make`");
+        }
+        addSeams();
+        cover.mends().ifPresent(this::addMends);
+        return lines;
+    }
+
+    private String stocks(List<Stock> stocks) {
+        return stocks.isEmpty()
+                ? ""
+                : ", from " + stocks.stream().map(this::stock).collect(Collectors.joining(" or "));
+    }
+
+    private String stock(Stock stock) {
+        if (stock instanceof Sheet sheet) {
+            return "sheets of " + units.length(sheet.lengthMm()) + " by " + units.length(sheet.widthMm());
+        }
+        if (stock instanceof Roll roll) {
+            return "a roll of " + units.length(roll.widthMm());
+        }
+        return "bars of " + units.length(((Bar) stock).lengthMm());
+    }
+
+    private void addRow(TextTable table, PatternFit fit) {
+        Pattern pattern = fit.pattern();
+        table.row(
+                pattern.mark(),
+                Integer.toString(pattern.count()),
+                units.length(pattern.whole().net().narrowestWidth(), 1),
+                units.length(pattern.whole().blank().narrowestWidth(), 1),
+                fits(fit));
+    }
+
+    private String fits(PatternFit fit) {
+        if (fit.pieces().size() > 1) {
+            return "in " + fit.pieces().size() + " parts";
+        }
+        return fit.whole().fits()
+                ? "yes"
+                : "no, over by " + units.length(fit.whole().overByMm(), 1);
+    }
+
+    private void addSeams() {
+        double total = 0;
+        for (PatternFit fit : cover.fit().fits()) {
+            // each seam is told by the parts on both its sides
+            total += fit.pattern().count()
+                    / 2.0
+                    * fit.pieces().stream()
+                            .map(CutPiece::seams)
+                            .flatMap(List::stream)
+                            .mapToDouble(mm -> mm)
+                            .sum();
+        }
+        if (total > 0) {
+            lines.add("  Seams inside panels: " + units.longLength(total) + " in all.");
+        }
+    }
+
+    private void addMends(Mends mends) {
+        List<String> helps = new ArrayList<>();
+        if (mends.turned()) {
+            helps.add("grain: free");
+        }
+        mends.seams()
+                .ifPresent(n -> helps.add("split: seam, " + n + (n == 1 ? " seam" : " seams") + " a panel at most"));
+        mends.spacing().ifPresent(s -> helps.add("spacing: " + s.name().toLowerCase(Locale.ROOT)));
+        mends.breakdown().ifPresent(b -> helps.add("breakdown: " + breakdown(b)));
+        mends.radiusMm().ifPresent(mm -> helps.add("a radius of " + units.length(mm) + " or less"));
+        lines.addAll(ShowPage.wrapped(
+                2,
+                helps.isEmpty() ? "Nothing that was tried helps." : "What helps: " + String.join("; ", helps) + "."));
+    }
+
+    private static String breakdown(Breakdown breakdown) {
+        return breakdown.c() == 0 ? Integer.toString(breakdown.b()) : breakdown.toString();
+    }
+}
