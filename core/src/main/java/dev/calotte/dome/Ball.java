@@ -16,7 +16,7 @@ final class Ball {
     final int[] rows;
 
     Ball(DomeSpec spec) {
-        this.mesh = SphereMesh.of(spec.solid(), spec.breakdown(), spec.spacing());
+        this.mesh = SphereMesh.of(spec.solid(), spec.breakdown(), spec.spacing(), spec.fitting());
         this.xyz = mesh.coordinates(spec.up());
         this.triangles = mesh.triangles();
         this.rows = rows(new TriangleNet(mesh.vertexCount(), triangles));

@@ -15,13 +15,13 @@ interface Placement {
      */
     double[] place(Vector3D a, Vector3D b, Vector3D c);
 
-    /** The placement of a spacing; the breakdown must be one that the spacing knows. */
+    /** The placement of a spacing, of fitted its start; the breakdown must be one that the spacing knows. */
     static Placement of(Spacing spacing, Solid solid, Lattice lattice) {
         return switch (spacing) {
             case CHORD -> new ChordPlacement(lattice);
             case ARC -> new ArcPlacement(lattice, solid.centralAngleRad());
             case MIDARC -> new MidarcPlacement(lattice);
-            case FITTED -> throw new UnsupportedOperationException();
+            case FITTED -> new SinePlacement(lattice, solid.centralAngleRad());
         };
     }
 }

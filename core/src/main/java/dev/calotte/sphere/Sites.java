@@ -20,6 +20,14 @@ final class Sites {
         this.firstInFace = firstOnEdge + solid.edgeCount() * perEdge;
     }
 
+    Solid solid() {
+        return solid;
+    }
+
+    Lattice lattice() {
+        return lattice;
+    }
+
     int count() {
         return firstInFace + solid.faceCount() * lattice.innerCount();
     }
@@ -57,7 +65,8 @@ final class Sites {
         return inside(next, there[0], there[1], there[2]);
     }
 
-    private int inside(int face, int a, int b, int c) {
+    /** The number of the point of a closed face with these weights of the face's corners. */
+    int inside(int face, int a, int b, int c) {
         if (c == 0) {
             return onSide(face, 0, a, b);
         }
@@ -81,6 +90,21 @@ final class Sites {
         boolean forward = solid.edgeEnd(edge, 0) == solid.faceCorner(face, k);
         int step = (int) ((long) (forward ? weightEnd : weightStart) * lattice.edgeParts() / lattice.total());
         return firstOnEdge + edge * perEdge + step - 1;
+    }
+
+    /** All points, placed face by face: x, y and z of each. */
+    double[] place(Placement placement) {
+        double[] xyz = new double[3 * count()];
+        for (int f = 0; f < solid.faceCount(); f++) {
+            double[] placed = placement.place(
+                    solid.corner(solid.faceCorner(f, 0)),
+                    solid.corner(solid.faceCorner(f, 1)),
+                    solid.corner(solid.faceCorner(f, 2)));
+            for (int p = 0; p < lattice.pointCount(); p++) {
+                System.arraycopy(placed, 3 * p, xyz, 3 * number(f, lattice.x(p), lattice.y(p)), 3);
+            }
+        }
+        return xyz;
     }
 
     /** The site with a number. */

@@ -27,23 +27,42 @@ public final class SphereMesh {
     }
 
     /**
-     * Divides a solid and places its points on the unit sphere.
+     * Divides a solid and places its points on the unit sphere; {@link Spacing#FITTED} is to reach what is usual.
      *
      * @param solid the solid
      * @param breakdown how its faces are divided
      * @param spacing how the points are spaced
      * @return the mesh
-     * @throws CalotteException if the spacing does not know the breakdown, or the mesh would have more than
-     *     {@link #MOST_TRIANGLES} triangles
+     * @throws CalotteException as from {@link #of(Solid, Breakdown, Spacing, Fitting)} with {@link Fitting#DEFAULT}
      */
     public static SphereMesh of(Solid solid, Breakdown breakdown, Spacing spacing) {
+        return of(solid, breakdown, spacing, Fitting.DEFAULT);
+    }
+
+    /**
+     * Divides a solid and places its points on the unit sphere.
+     *
+     * @param solid the solid
+     * @param breakdown how its faces are divided
+     * @param spacing how the points are spaced
+     * @param fitting what {@link Spacing#FITTED} is to reach; the other spacings do not use it
+     * @return the mesh
+     * @throws CalotteException if the spacing does not know the breakdown, if the mesh would have more than
+     *     {@link #MOST_TRIANGLES} triangles or more than can be fitted, or if the strut ratio cannot be kept to
+     */
+    public static SphereMesh of(Solid solid, Breakdown breakdown, Spacing spacing, Fitting fitting) {
         checkSize(solid, breakdown);
         checkSpacing(breakdown, spacing);
+        if (spacing == Spacing.FITTED) {
+            Fitted.check(breakdown, fitting.goal());
+        }
         Breakdown straight = breakdown.b() == 0 ? Breakdown.of(breakdown.c()) : breakdown;
         Lattice lattice = new Lattice(straight);
         Sites sites = new Sites(solid, lattice);
-        return new SphereMesh(
-                solid, sites, place(solid, lattice, sites, spacing), triangles(solid, lattice, sites, breakdown));
+        double[] xyz = spacing == Spacing.FITTED
+                ? Fitted.place(sites, straight, fitting)
+                : sites.place(Placement.of(spacing, solid, lattice));
+        return new SphereMesh(solid, sites, xyz, triangles(solid, lattice, sites, breakdown));
     }
 
     private static void checkSize(Solid solid, Breakdown breakdown) {
@@ -61,11 +80,8 @@ public final class SphereMesh {
     }
 
     private static void checkSpacing(Breakdown breakdown, Spacing spacing) {
-        if (spacing == Spacing.FITTED) {
-            throw new CalotteException(
-                    Code.NOT_IN_THIS_VERSION, "dome.spacing", "fitted is not there yet.", "Use chord or arc.");
-        }
-        if (spacing != Spacing.CHORD && breakdown.classNumber() != 1) {
+        boolean everyClass = spacing == Spacing.CHORD || spacing == Spacing.FITTED;
+        if (!everyClass && breakdown.classNumber() != 1) {
             throw new CalotteException(
                     Code.CONFLICT,
                     "dome.spacing",
@@ -82,22 +98,6 @@ public final class SphereMesh {
                     "midarc halves again and again, and the breakdown " + n + " is not a power of 2.",
                     "Use a breakdown of " + below + " or " + 2 * below + ", or spacing: chord or arc.");
         }
-    }
-
-    private static double[] place(Solid solid, Lattice lattice, Sites sites, Spacing spacing) {
-        Placement placement = Placement.of(spacing, solid, lattice);
-        double[] xyz = new double[3 * sites.count()];
-        for (int f = 0; f < solid.faceCount(); f++) {
-            double[] placed = placement.place(
-                    solid.corner(solid.faceCorner(f, 0)),
-                    solid.corner(solid.faceCorner(f, 1)),
-                    solid.corner(solid.faceCorner(f, 2)));
-            for (int p = 0; p < lattice.pointCount(); p++) {
-                int v = sites.number(f, lattice.x(p), lattice.y(p));
-                System.arraycopy(placed, 3 * p, xyz, 3 * v, 3);
-            }
-        }
-        return xyz;
     }
 
     private static int[] triangles(Solid solid, Lattice lattice, Sites sites, Breakdown breakdown) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Keep;
 import dev.calotte.sphere.Breakdown;
+import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
@@ -19,8 +20,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FlatFloorLawsTest {
 
     private static double spread(Solid solid, int n, Spacing spacing, int kept, int of) {
-        Dome dome = Dome.of(
-                Samples.spec(solid, Breakdown.of(n)).withSpacing(spacing).withKeep(new Keep.Rows(kept, of)));
+        Dome dome = Dome.of(Samples.spec(solid, Breakdown.of(n))
+                .withSpacing(spacing)
+                .withFitting(new Fitting(Fitting.Goal.WIDTH, 2))
+                .withKeep(new Keep.Rows(kept, of)));
         return dome.measures().baseSpreadMm() / Samples.R;
     }
 
