@@ -4,12 +4,15 @@ import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
+import dev.calotte.problem.Problem.Code;
 import dev.calotte.sphere.Breakdown;
+import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
 import dev.calotte.units.UnitSystem;
 import java.util.Arrays;
+import java.util.stream.Stream;
 
 /**
  * Reads the section {@code dome}.
@@ -23,17 +26,15 @@ record DomeReader(Fields fields, UnitSystem units) {
     DomeSpec spec(Size size) {
         Solid solid = fields.read("solid", Solid.ICOSAHEDRON, Words.of(Solid.values()));
         Breakdown breakdown = breakdown(solid);
-        Spacing spacing = fields.read(
-                "spacing",
-                Spacing.CHORD,
-                Words.of(new Spacing[] {Spacing.CHORD, Spacing.ARC, Spacing.MIDARC}, "fitted"));
+        Spacing spacing = fields.read("spacing", Spacing.CHORD, Words.of(Spacing.values()));
+        Fitting fitting = fitting(spacing);
         Up up = fields.read("up", Up.VERTEX, Words.of(Up.values()));
         Keep keep = keep();
         Base base = fields.read("base", Base.AS_IS, Words.of(Base.values()));
-        fields.later("strut-ratio");
         fields.close();
         return DomeSpec.of(solid, breakdown, size)
                 .withSpacing(spacing)
+                .withFitting(fitting)
                 .withUp(up)
                 .withKeep(keep)
                 .withBase(base);
@@ -42,6 +43,26 @@ record DomeReader(Fields fields, UnitSystem units) {
     /** The height of the wall under the base ring; to be asked for before the rest, which closes the section. */
     double riserMm() {
         return fields.read("riser", 0.0, Measured.notBelowZero(units));
+    }
+
+    private Fitting fitting(Spacing spacing) {
+        Fitting usual = Fitting.DEFAULT;
+        Fitting.Goal goal = fields.read("fit", usual.goal(), Words.of(Fitting.Goal.values()));
+        double ratio = fields.read("strut-ratio", usual.strutRatio(), Numbers::strutRatio);
+        if (spacing != Spacing.FITTED && fields.sound("spacing")) {
+            Stream.of("fit", "strut-ratio")
+                    .filter(fields::has)
+                    .filter(fields::sound)
+                    .forEach(key -> fields.refuse(key, onlyFitted(spacing)));
+        }
+        return new Fitting(goal, ratio);
+    }
+
+    private static Refusal onlyFitted(Spacing spacing) {
+        return new Refusal(
+                Code.CONFLICT,
+                "the key has an effect with spacing: fitted only, and the spacing is " + Words.word(spacing) + ".",
+                "Leave it out, or write spacing: fitted.");
     }
 
     private Breakdown breakdown(Solid solid) {

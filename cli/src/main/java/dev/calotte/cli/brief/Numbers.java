@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Optional;
 
-/** Reads whole numbers, fractions of rows, and scales. */
+/** Reads whole numbers, fractions of rows, scales and ratios. */
 final class Numbers {
 
     /** Enough for anything that a message should print. */
@@ -69,6 +69,21 @@ final class Numbers {
                     "Write something between 1:1 and 1:" + SMALLEST_MODEL + ".");
         }
         return times.doubleValue();
+    }
+
+    /** How many times as long as the shortest strut the longest may be. */
+    static double strutRatio(Node node) {
+        String text = Values.text(node);
+        BigDecimal ratio = decimal(text)
+                .orElseThrow(() ->
+                        Refusal.wrong(Seen.text(text) + " is not a number without a unit.", "Write for example 1.25."));
+        if (ratio.compareTo(BigDecimal.ONE) < 0) {
+            throw new Refusal(
+                    Code.IMPOSSIBLE,
+                    text + " is below 1: the longest strut is no shorter than the shortest.",
+                    "Write 1 or more, for example 1.25.");
+        }
+        return ratio.doubleValue();
     }
 
     private static Optional<BigDecimal> decimal(String text) {

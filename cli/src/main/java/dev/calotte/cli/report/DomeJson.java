@@ -18,6 +18,7 @@ import dev.calotte.parts.HubKind;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.StrutKind;
+import dev.calotte.sphere.Spacing;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -97,6 +98,10 @@ public final class DomeJson {
         json.integer("frequency", spec.breakdown().frequency());
         json.integer("triangulation", spec.breakdown().triangulationNumber());
         json.text("spacing", word(spec.spacing()));
+        if (spec.spacing() == Spacing.FITTED) {
+            json.text("fit", word(spec.fitting().goal()).replace('_', '-'));
+            json.fineNumber("strutRatio", spec.fitting().strutRatio());
+        }
         json.text("up", word(spec.up()));
         keep(spec.keep());
         json.text("base", word(spec.base()).replace('_', '-'));

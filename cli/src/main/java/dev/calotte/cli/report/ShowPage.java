@@ -12,7 +12,9 @@ import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.RailKind;
 import dev.calotte.parts.StrutKind;
+import dev.calotte.sphere.Spacing;
 import dev.calotte.units.Angle;
+import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,11 +65,18 @@ public final class ShowPage {
         DomeSpec spec = dome.spec();
         Measures m = dome.measures();
         lines.add(design.project().title());
-        lines.add("  " + word(spec.solid()) + " " + spec.breakdown() + ", spacing " + word(spec.spacing()) + ", "
+        lines.add("  " + word(spec.solid()) + " " + spec.breakdown() + ", spacing " + spacing(spec) + ", "
                 + word(spec.up()) + " up, keep " + keep(spec.keep())
                 + (dome.leveling().isPresent() ? ", base level" : ""));
         lines.add("  radius " + units.length(m.radiusMm()) + ", height " + units.length(m.heightMm()) + floor(m));
         lines.add("  skin " + units.area(m.surfaceAreaMm2()) + ", inside " + units.volume(m.volumeMm3()) + base(m));
+    }
+
+    private static String spacing(DomeSpec spec) {
+        String word = word(spec.spacing());
+        return spec.spacing() == Spacing.FITTED
+                ? word + ", strut ratio " + NumberText.trimmed(spec.fitting().strutRatio(), 4)
+                : word;
     }
 
     private String floor(Measures m) {

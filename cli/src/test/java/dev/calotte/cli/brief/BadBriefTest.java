@@ -26,7 +26,8 @@ class BadBriefTest {
                 "units: {metric: 1}⏎OK | WRONG_VALUE | units | 1:1 | keys with values stand here",
                 "dome:⏎  breakdown: 3⏎  solid: icosaedron⏎SIZE | WRONG_VALUE | dome.solid | 3:3 | Did you mean icosahedron?",
                 "dome: {breakdown: 3, solid: cube}⏎SIZE | WRONG_VALUE | dome.solid | 1:22 | tetrahedron, octahedron and icosahedron",
-                "dome: {breakdown: 3, spacing: fitted}⏎SIZE | NOT_IN_THIS_VERSION | dome.spacing | 1:22 | chord, arc or midarc",
+                "dome: {breakdown: 3, spacing: fited}⏎SIZE | WRONG_VALUE | dome.spacing | 1:22 | Did you mean fitted?",
+                "dome: {breakdown: 3, spacing: even}⏎SIZE | WRONG_VALUE | dome.spacing | 1:22 | chord, arc, midarc and fitted",
                 "dome: {breakdown: 3, up: vertx}⏎SIZE | WRONG_VALUE | dome.up | 1:22 | Did you mean vertex?",
                 "dome: {breakdown: 3, base: flat}⏎SIZE | WRONG_VALUE | dome.base | 1:22 | as-is and level",
                 // breakdown
@@ -62,7 +63,15 @@ class BadBriefTest {
                 "dome: {breakdown: 3, keep: {above: -2000 m}}⏎SIZE | TOO_LARGE | dome.keep.above | 1:29 | more than 1 km",
                 "dome: {breakdown: 3, riser: -300 mm}⏎SIZE | IMPOSSIBLE | dome.riser | 1:22 | -300 mm is below 0",
                 "dome: {breakdown: 3, riser: tall}⏎SIZE | WRONG_VALUE | dome.riser | 1:22 | not a number",
-                "dome: {breakdown: 3, strut-ratio: 1.2}⏎SIZE | NOT_IN_THIS_VERSION | dome.strut-ratio | 1:22 | Leave it out.",
+                // fitted
+                "dome: {breakdown: 3, strut-ratio: 1.2}⏎SIZE | CONFLICT | dome.strut-ratio | 1:22 | the spacing is chord",
+                "dome: {breakdown: 3, fit: width, spacing: arc}⏎SIZE | CONFLICT | dome.fit | 1:22 | or write spacing: fitted",
+                "dome: {breakdown: 3, strut-ratio: 1.2, spacing: fited}⏎SIZE | WRONG_VALUE | dome.spacing | 1:40 | fitted?",
+                "dome: {breakdown: 3, strut-ratio: wide}⏎SIZE | WRONG_VALUE | dome.strut-ratio | 1:22 | wide is not a number",
+                "dome: {breakdown: 3, strut-ratio: -2, spacing: fitted}⏎SIZE | WRONG_VALUE | dome.strut-ratio | 1:22 | 1.25",
+                "dome: {breakdown: 3, strut-ratio: 2 m, spacing: fitted}⏎SIZE | WRONG_VALUE | dome.strut-ratio | 1:22 | without a unit",
+                "dome: {breakdown: 3, strut-ratio: 0.99, spacing: fitted}⏎SIZE | IMPOSSIBLE | dome.strut-ratio | 1:22 | 0.99 is below 1",
+                "dome: {breakdown: 3, fit: few-kind, spacing: fitted}⏎SIZE | WRONG_VALUE | dome.fit | 1:22 | Did you mean few-kinds?",
                 "dome: 3⏎SIZE | WRONG_VALUE | dome | 1:1 | the text 3 stands here",
                 // size
                 "DOME | MISSING | size | - | floor-diameter: 6.4 m",
