@@ -14,7 +14,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import java.util.stream.IntStream;
 
 /** The covers of a design in {@code dome.json}: an entry for each piece that is cut, whole patterns and parts alike. */
 final class CoverJson {
@@ -63,11 +63,8 @@ final class CoverJson {
     }
 
     private void corners(String name, Polygon polygon) throws IOException {
-        json.list(name, polygon.corners(), this::corner);
-    }
-
-    private void corner(Vector2D corner) throws IOException {
-        json.numbers(corner.getX(), corner.getY());
+        List<Integer> corners = IntStream.range(0, polygon.size()).boxed().toList();
+        json.list(name, corners, c -> json.numbers(polygon.x(c), polygon.y(c)));
     }
 
     private void hole(Hole hole) throws IOException {

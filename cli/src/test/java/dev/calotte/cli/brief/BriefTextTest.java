@@ -112,7 +112,6 @@ class BriefTextTest {
                 "height: 3200 | HEIGHT | 3200",
                 "floor-area: 32 m² | FLOOR_AREA | 32000000",
                 "longest-strut: 4' 7 1/4\" | LONGEST_STRUT | 1403.35",
-                "longest-cut: 1200 mm | LONGEST_STRUT | 1290",
             })
     void everyMeasureSizesTheDome(String size, Measure measure, double value) {
         Size read = project("dome: {breakdown: 3}\nframe: {hub-gap: 45 mm}\nsize:\n  " + size)

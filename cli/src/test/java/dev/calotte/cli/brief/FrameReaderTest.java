@@ -4,15 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.dome.Dome;
-import dev.calotte.dome.Size.Measure;
+import dev.calotte.dome.Size;
 import dev.calotte.parts.Ends;
 import dev.calotte.parts.HubGaps;
 import dev.calotte.parts.HubPlate;
 import dev.calotte.parts.Joinery;
+import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.StrutKind;
 import dev.calotte.problem.Problem;
-import dev.calotte.problem.Problem.Code;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -106,7 +106,7 @@ class FrameReaderTest {
             Project project = Briefs.of(
                             "dome: {breakdown: 3, keep: 5/9}\nsize: {longest-cut: 1200}\nframe: {" + frame + "}\n")
                     .project();
-            Parts parts = Parts.of(Dome.of(project.dome()), project.joinery());
+            Parts parts = Parts.of(Dome.of(project.dome().withSize(cutTo(project))), project.joinery());
             double longest = parts.strutKinds().stream()
                     .mapToDouble(StrutKind::cutLengthMm)
                     .max()
@@ -115,22 +115,9 @@ class FrameReaderTest {
         }
     }
 
-    @Test
-    void aSizeThatHangsOnItselfIsRefusedWithItsPlace() {
-        BriefText brief = Briefs.of("""
-                dome: {breakdown: 3, keep: {above: 300}}
-                size: {longest-cut: 1200}
-                frame: {hub-gap: {base: 60, other: 45}}
-                """);
-        List<Problem> problems = Briefs.problems(brief);
-        assertThat(problems).extracting(Problem::code).containsExactly(Code.CONFLICT);
-        assertThat(brief.explain(problems.get(0)).get(0)).startsWith("brief.yaml:2:8  size.longest-cut: ");
-        assertThat(Briefs.of("dome: {breakdown: 3, keep: {above: 300}}\nsize: {longest-cut: 1200}\n")
-                        .project()
-                        .dome()
-                        .size()
-                        .measure())
-                .isEqualTo(Measure.LONGEST_STRUT);
+    private static Size cutTo(Project project) {
+        SizeWish.LongestCut wish = (SizeWish.LongestCut) project.size();
+        return LongestCut.size(project.dome(), project.joinery(), wish.mm());
     }
 
     @Test
