@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * How far from the centre of a hub its struts are cut off, by what the hub is.
@@ -83,5 +84,14 @@ public record HubGaps(OptionalDouble baseMm, Map<Integer, Double> innerMm, Optio
                 "frame.hub-gap",
                 "no gap is given for " + which + ".",
                 "Add " + key + ": or other: with the gap from the hub's centre to the strut's end.");
+    }
+
+    /** All gaps that are given. */
+    Stream<Double> allMm() {
+        return Stream.of(
+                        baseMm.stream().boxed(),
+                        innerMm.values().stream(),
+                        otherMm.stream().boxed())
+                .flatMap(gaps -> gaps);
     }
 }

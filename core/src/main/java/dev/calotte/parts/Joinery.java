@@ -4,6 +4,7 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How struts meet hubs, and what the workshop tells apart.
@@ -126,6 +127,11 @@ public record Joinery(
             return hubPlate.map(plate -> plate.holeCircleMm() / 2).orElse(0.0) - flat.holeEdgeMm();
         }
         return 0;
+    }
+
+    /** All gaps that are given, the smallest first. */
+    Stream<Double> gapsMm() {
+        return hubGaps.stream().flatMap(HubGaps::allMm).sorted();
     }
 
     /**

@@ -13,6 +13,8 @@ public final class JoineryNotes {
     private static final int MOST_PAIRS = 3;
     /** Nearer to the end of a tube a hole tears out; common practice, no source, and near the least that codes allow. */
     private static final double LEAST_EDGE = 1.5;
+    /** Lengths of the brief are texts, so only the rounding of sums may come between two that agree. */
+    private static final double SAME_MM = 1e-6;
     /** Common practice, no source. */
     private static final double SAW_LIMIT_RAD = Math.PI / 4;
 
@@ -98,9 +100,22 @@ public final class JoineryNotes {
     }
 
     private void addPlates() {
-        if (joinery.hubPlate().isPresent() && joinery.ends() instanceof Ends.Flattened) {
+        if (joinery.hubPlate().isPresent() && joinery.ends() instanceof Ends.Flattened flat) {
             notes.add("Hub plates stay flat: the struts are bent where their flattened ends begin.");
+            addHoleCircle(joinery.hubPlate().get(), flat);
         }
+    }
+
+    /** A gap given beside a plate decides where the struts end, and with them their holes. */
+    private void addHoleCircle(HubPlate plate, Ends.Flattened flat) {
+        joinery.gapsMm()
+                .map(gap -> 2 * (gap + flat.holeEdgeMm()))
+                .filter(circle -> Math.abs(circle - plate.holeCircleMm()) > SAME_MM)
+                .findFirst()
+                .ifPresent(circle -> notes.add("hub-gap and hole-edge set the holes of the struts on a circle of "
+                        + units.length(circle, 1) + ", and hub-plate.hole-circle those of the plates on one of "
+                        + units.length(plate.holeCircleMm(), 1)
+                        + ": they do not meet. Change one of them, or leave hub-gap out."));
     }
 
     private void addSaw() {

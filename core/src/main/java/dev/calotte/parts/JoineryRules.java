@@ -5,8 +5,6 @@ import dev.calotte.problem.Problem.Code;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.TreeSet;
 
 /** What of a joinery does not go together, whatever the dome. */
 final class JoineryRules {
@@ -83,43 +81,16 @@ final class JoineryRules {
                             plate.holeMm(), plate.holeCircleMm(), plate.diameterMm()),
                     mm("Use a disc of %s or more, or a smaller hole-circle.", needed));
         }
-        wrongGap(plate).ifPresent(gap -> {
-            if (joinery.ends() instanceof Ends.Flattened flat) {
-                addConflict(plate, flat, gap);
-            } else {
-                add(
-                        Code.CONFLICT,
-                        PLATE,
-                        mm("struts end %s from the axis, the holes stand at %s.", gap, plate.holeCircleMm() / 2),
-                        mm("Use a hole-circle of more than %s, or a smaller hub-gap.", 2 * gap));
-            }
-        });
-    }
-
-    /** The first of the gaps that does not go with the circle of holes. */
-    private Optional<Double> wrongGap(HubPlate plate) {
-        TreeSet<Double> gaps = new TreeSet<>();
-        joinery.hubGaps().ifPresent(given -> {
-            given.baseMm().ifPresent(gaps::add);
-            gaps.addAll(given.innerMm().values());
-            given.otherMm().ifPresent(gaps::add);
-        });
-        double holeMm = plate.holeCircleMm() / 2;
-        return joinery.ends() instanceof Ends.Flattened flat
-                ? gaps.stream()
-                        .filter(gap -> Math.abs(gap + flat.holeEdgeMm() - holeMm) > SAME_MM)
-                        .findFirst()
-                : gaps.stream().filter(gap -> gap >= holeMm).findFirst();
-    }
-
-    private void addConflict(HubPlate plate, Ends.Flattened flat, double gap) {
-        add(
-                Code.CONFLICT,
-                PLATE,
-                mm(
-                        "hub-gap and hole-edge set the bolts %s from the axis, hole-circle sets them at %s.",
-                        gap + flat.holeEdgeMm(), plate.holeCircleMm() / 2),
-                mm("Use a hole-circle of %s, or leave hub-gap out.", 2 * (gap + flat.holeEdgeMm())));
+        if (!(joinery.ends() instanceof Ends.Flattened)) {
+            joinery.gapsMm()
+                    .filter(gap -> gap >= plate.holeCircleMm() / 2)
+                    .findFirst()
+                    .ifPresent(gap -> add(
+                            Code.CONFLICT,
+                            PLATE,
+                            mm("struts end %s from the axis, the holes stand at %s.", gap, plate.holeCircleMm() / 2),
+                            mm("Use a hole-circle of more than %s, or a smaller hub-gap.", 2 * gap)));
+        }
     }
 
     private void add(Code code, String where, String what, String mend) {

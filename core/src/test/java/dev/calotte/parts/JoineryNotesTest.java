@@ -10,6 +10,7 @@ import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +37,21 @@ class JoineryNotesTest {
         assertThat(notes(THREE, flat(20))).isEmpty();
         assertThat(notes(THREE, Joinery.gap(30).withHubPlate(HubPlate.of(140, 10, 100))))
                 .isEmpty();
+    }
+
+    @Test
+    void holesOfStrutsAndPlatesThatDoNotMeetAreSaid() {
+        HubPlate plate = HubPlate.of(140, 10, 100);
+        assertThat(notes(THREE, flat(20).withHubPlate(plate).withHubGaps(HubGaps.all(45))))
+                .contains("hub-gap and hole-edge set the holes of the struts on a circle of 130.0 mm, and"
+                        + " hub-plate.hole-circle those of the plates on one of 100.0 mm: they do not meet. Change one"
+                        + " of them, or leave hub-gap out.");
+        HubGaps base = new HubGaps(OptionalDouble.of(31), Map.of(), OptionalDouble.of(30));
+        assertThat(notes(THREE, flat(20).withHubPlate(plate).withHubGaps(base)))
+                .anyMatch(note -> note.contains("a circle of 102.0 mm"));
+        assertThat(notes(THREE, flat(20).withHubPlate(plate).withHubGaps(HubGaps.all(30))))
+                .noneMatch(note -> note.contains("do not meet"));
+        assertThat(notes(THREE, flat(20).withHubPlate(plate))).noneMatch(note -> note.contains("do not meet"));
     }
 
     @Test

@@ -12,7 +12,6 @@ import dev.calotte.problem.Problem.Code;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -83,22 +82,6 @@ class JoineryRulesTest {
                         + " than their diameter.");
         assertThat(problem.mend()).startsWith("Use a disc of 130.0 mm or more,");
         assertThat(PLAIN.withHubPlate(HubPlate.of(130, 10, 100)).problems()).isEmpty();
-    }
-
-    @Test
-    void gapAndPlateSetTheBoltsAtOnePlace() {
-        Problem problem = only(flat(40, 10, 20).withHubPlate(PLATE).withHubGaps(HubGaps.all(45)));
-        assertThat(problem.code()).isEqualTo(Code.CONFLICT);
-        assertThat(problem.what())
-                .isEqualTo(
-                        "hub-gap and hole-edge set the bolts 65.0 mm from the axis, hole-circle sets them at 50.0 mm.");
-        assertThat(problem.mend()).isEqualTo("Use a hole-circle of 130.0 mm, or leave hub-gap out.");
-        HubGaps base = new HubGaps(OptionalDouble.of(31), Map.of(), OptionalDouble.of(30));
-        assertThat(only(flat(40, 10, 20).withHubPlate(PLATE).withHubGaps(base)).what())
-                .contains("51.0 mm from the axis");
-        HubGaps inner = new HubGaps(OptionalDouble.empty(), Map.of(5, 29.0), OptionalDouble.of(30));
-        assertThat(only(flat(40, 10, 20).withHubPlate(PLATE).withHubGaps(inner)).what())
-                .contains("49.0 mm from the axis");
     }
 
     @Test
