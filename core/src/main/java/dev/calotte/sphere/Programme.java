@@ -22,6 +22,21 @@ final class Programme {
 
     private static final int MOST_PIVOTS = 5000;
 
+    /**
+     * What a constraint has besides the numbers of the step. The variable of the width is its fall, so that most
+     * constraints hold at the start.
+     *
+     * @param fall times the fall of the widest width
+     * @param shortest times the shortest strut
+     * @param flaw times the largest flaw
+     */
+    private record Row(int fall, int shortest, int flaw) {
+        static final Row WIDTH = new Row(1, 0, 0);
+        static final Row SHORTEST = new Row(0, 1, 0);
+        static final Row LONGEST = new Row(0, -1, -1);
+        static final Row FLAW = new Row(0, 0, -1);
+    }
+
     private final Pose pose;
     private final Aim aim;
     private final double[][] slopes;
@@ -81,12 +96,12 @@ final class Programme {
             Web.Panel panel = pose.web().panels().get(p);
             double width = StrictMath.log(pose.width(panel).altitude(bases[p]));
             if (aim.width()) {
-                add(rows[p], (width - widest) / radius, fall, 1, 0, 0);
+                add(rows[p], (width - widest) / radius, fall, Row.WIDTH);
             }
             int base = panel.struts().get(bases[p]);
             double[] thin = Arrays.stream(rows[p]).map(d -> -d).toArray();
             add(thin, 1, base);
-            add(thin, (Pose.THIN - width + pose.log(base)) / radius, 0, 0, 0, -1);
+            add(thin, (Pose.THIN - width + pose.log(base)) / radius, 0, Row.FLAW);
         }
     }
 
@@ -101,31 +116,30 @@ final class Programme {
         for (int s = 0; s < slopes.length; s++) {
             double above = (pose.log(s) - shortest) / radius;
             double[] down = Arrays.stream(slopes[s]).map(d -> -d).toArray();
-            add(down, -above, reach, 0, 1, 0);
-            add(slopes[s], above - aim.span() / radius, reach, 0, -1, -1);
+            add(down, -above, reach, Row.SHORTEST);
+            add(slopes[s], above - aim.span() / radius, reach, Row.LONGEST);
         }
     }
 
     private void addEqual(int longer, int shorter) {
         double[] slope = slopes[longer].clone();
         add(slope, -1, shorter);
-        add(slope, (pose.log(longer) - pose.log(shorter)) / radius, 0, 0, 0, -1);
+        add(slope, (pose.log(longer) - pose.log(shorter)) / radius, 0, Row.FLAW);
     }
 
     /**
-     * A constraint: a value, its slope and, times their variables, width, shortest strut and flaw are at most 0. One that
-     * nothing within the region can break is left out. The variable of the width is its fall, so that most constraints
-     * hold at the start.
+     * A constraint: a value, its slope and what else its row has are at most 0; the shift is how far the row's other
+     * variables can fall. One that nothing within the region can break is left out.
      */
-    private void add(double[] slope, double value, double shift, double fall, double shortest, double flaw) {
+    private void add(double[] slope, double value, double shift, Row others) {
         if (value + norm(slope) + shift <= 0) {
             return;
         }
         double[] row = Arrays.copyOf(slope, dimension + 3);
-        row[dimension] = fall;
-        row[dimension + 1] = shortest;
-        row[dimension + 2] = flaw;
-        double bound = (fall + shortest) * shift - value;
+        row[dimension] = others.fall;
+        row[dimension + 1] = others.shortest;
+        row[dimension + 2] = others.flaw;
+        double bound = (others.fall + others.shortest) * shift - value;
         for (double s : slope) {
             bound += s;
         }
