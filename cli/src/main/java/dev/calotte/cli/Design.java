@@ -1,5 +1,6 @@
 package dev.calotte.cli;
 
+import dev.calotte.assembly.Accuracy;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
 import dev.calotte.choose.WidestFor;
@@ -36,6 +37,9 @@ public record Design(
         Optional<WidestFor> widest,
         List<Caution> cautions) {
 
+    /** What a workshop holds with a stop at the saw: common practice, no source. */
+    private static final double CUT_TOLERANCE_MM = 1;
+
     /**
      * Copies the lists.
      *
@@ -65,6 +69,15 @@ public record Design(
                         JoineryNotes.of(parts, project.units()))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    /**
+     * What errors in the length of struts do to the dome.
+     *
+     * @return the figures for the workshop's tolerance
+     */
+    public Accuracy accuracy() {
+        return Accuracy.of(parts, CUT_TOLERANCE_MM);
     }
 
     /**

@@ -40,6 +40,7 @@ class MakeCommandTest {
                         "svg/drawings/view.svg",
                         "svg/panels/P1.svg",
                         "svg/panels/P2.svg",
+                        "tables/base.csv",
                         "tables/bill.csv",
                         "tables/hub-schedule.csv",
                         "tables/hubs.csv",

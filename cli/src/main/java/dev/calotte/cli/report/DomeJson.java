@@ -3,6 +3,7 @@ package dev.calotte.cli.report;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.calotte.assembly.PieceMarks;
+import dev.calotte.assembly.SettingOut;
 import dev.calotte.caution.Caution;
 import dev.calotte.cli.Design;
 import dev.calotte.dome.Dome;
@@ -82,6 +83,7 @@ public final class DomeJson {
         new OpeningJson(json).write(parts);
         new RiserJson(json).write(design.riser());
         new CoverJson(json).write(design.covers());
+        new BaseJson(json).write(SettingOut.of(parts), design.accuracy());
         json.objects("cautions", design.cautions(), this::caution);
     }
 

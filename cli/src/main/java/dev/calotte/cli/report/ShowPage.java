@@ -53,6 +53,7 @@ public final class ShowPage {
         page.addRails();
         page.addPanels();
         page.addHubs();
+        page.lines.addAll(AccuracyLines.of(design.accuracy(), page.units));
         page.lines.addAll(RiserLines.of(design));
         page.lines.addAll(OpeningLines.of(design.parts()));
         page.lines.addAll(CoverLines.of(design));

@@ -1,5 +1,6 @@
 package dev.calotte.cli.report;
 
+import dev.calotte.assembly.SettingOut;
 import dev.calotte.cli.Design;
 import dev.calotte.geometry.Triangle;
 import dev.calotte.parts.HubKind;
@@ -49,6 +50,11 @@ public final class Tables {
             files.put("patterns.csv", PatternTable.of(design.covers()));
         }
         files.put("bill.csv", tables.bill() + RiserTable.bill(design.riser()));
+        if (!design.dome().baseRing().isEmpty()) {
+            files.put(
+                    "base.csv",
+                    BaseTable.of(SettingOut.of(design.parts()), design.project().units()));
+        }
         design.riser()
                 .ifPresent(wall -> files.put(
                         "riser.csv", RiserTable.of(wall, design.project().units())));
