@@ -70,6 +70,16 @@ class RiserTest {
     }
 
     @Test
+    void aLevelTopIsCalledSo() throws IOException {
+        String half =
+                Runs.run("show", brief("breakdown: 2, keep: 1/2").toString()).out();
+        assertThat(half).contains("  top plates, the base struts: 10 T1 1854 mm level");
+        String spread =
+                Runs.run("show", brief("breakdown: 3, keep: 5/9").toString()).out();
+        assertThat(spread).contains(" sloping 2.2°");
+    }
+
+    @Test
     void withoutARiserThereIsNone() throws IOException {
         Path out = folder.resolve("out");
         Runs.run("make", "examples/bandstand.yaml", "--out", out.toString());

@@ -56,8 +56,7 @@ final class LevelSearch {
             double level = ball.lowest(byLevel[i]);
             double next = i + 1 < byLevel.length ? ball.lowest(byLevel[i + 1]) : Double.NEGATIVE_INFINITY;
             if (level - next > Ball.LEVEL) {
-                double unit = levelled ? levelledUnit(i + 1) : unit();
-                found = larger(found, solve(wanted, unit, level, next));
+                found = larger(found, solve(wanted, i + 1, level, next));
             }
         }
         if (Double.isNaN(found)) {
@@ -71,9 +70,10 @@ final class LevelSearch {
     }
 
     /** The radius for which the measure is as wanted while next &lt; height / radius &lt;= level; NaN if there is none. */
-    private double solve(double wanted, double unit, double level, double next) {
+    private double solve(double wanted, int count, double level, double next) {
         boolean reached = heightMm > 0 ? level > 0 : next < 0;
-        if (!reached || !(unit > 0)) {
+        double unit = reached ? unit(count) : 0;
+        if (!(unit > 0)) {
             return Double.NaN;
         }
         double least = heightMm / (heightMm > 0 ? level : next);
@@ -131,6 +131,11 @@ final class LevelSearch {
             lowest = Math.min(lowest, ball.z(v));
             highest = Math.max(highest, ball.z(v));
         }
+    }
+
+    /** The measure of the first panels, of which there are so many. */
+    private double unit(int count) {
+        return levelled ? levelledUnit(count) : unit();
     }
 
     private double unit() {

@@ -3,10 +3,12 @@ package dev.calotte.laws;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import dev.calotte.dome.Base;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Hub;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Opening;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.problem.CalotteException;
@@ -41,16 +43,21 @@ class DeterminismTest {
                 icosahedron,
                 icosahedron.withSpacing(Spacing.ARC).withUp(Up.EDGE).withKeep(new Keep.AboveHeight(-100)),
                 icosahedron.withSpacing(Spacing.MIDARC).withKeep(new Keep.Rows(5, 12)),
+                icosahedron.withBase(Base.LEVEL).withKeep(new Keep.Rows(5, 12)),
                 Samples.spec(Solid.OCTAHEDRON, new Breakdown(3, 1)).withUp(Up.FACE),
                 Samples.spec(Solid.TETRAHEDRON, new Breakdown(2, 2)));
     }
 
     /** Every number and mark in full. */
     private static String print(DomeSpec spec) {
-        Parts parts = Parts.of(Dome.of(spec), Joinery.gap(7));
-        Dome dome = parts.dome();
+        Dome whole = Dome.of(spec);
+        return print(whole) + print(whole.withOpenings(List.of(new Opening("vent", List.of(0, 1, 2), true))));
+    }
+
+    private static String print(Dome dome) {
+        Parts parts = Parts.of(dome, Joinery.gap(7));
         return Stream.of(
-                        List.of(spec, dome.measures(), dome.notes(), dome.baseRing()),
+                        List.of(dome.spec(), dome.measures(), dome.notes(), parts.notes(), dome.baseRing()),
                         dome.hubs().stream().map(DeterminismTest::exact).toList(),
                         dome.struts(),
                         dome.panels(),

@@ -56,14 +56,18 @@ final class RiserLines {
                 lines,
                 "top plates, the base struts",
                 wall.topPlates().stream()
-                        .map(t -> t.count() + " " + t.mark() + " " + units.length(t.lengthMm()) + " sloping "
-                                + Angle.text(t.slopeRad(), 1))
+                        .map(t -> t.count() + " " + t.mark() + " " + units.length(t.lengthMm()) + slope(t))
                         .collect(Collectors.joining(", ")));
         return lines;
     }
 
     private static void add(List<String> lines, String what, String pieces) {
         lines.addAll(ShowPage.wrapped(2, what + ": " + pieces));
+    }
+
+    private static String slope(RiserWall.TopPlate plate) {
+        String slope = Angle.text(plate.slopeRad(), 1);
+        return slope.equals("0.0°") ? " level" : " sloping " + slope;
     }
 
     private String side(RiserWall.Wall w) {
