@@ -11,7 +11,10 @@ import dev.calotte.parts.Parts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -126,10 +129,9 @@ final class OpeningSurvey {
 
     /** Those pieces of the dome that are meant by indices of the whole dome and remain, in their order. */
     private static <T> List<T> here(Stream<Integer> wanted, List<T> pieces, IntUnaryOperator wholeIndex) {
-        boolean[] meant = new boolean[1 + wholeIndex.applyAsInt(pieces.size() - 1)];
-        wanted.filter(w -> w < meant.length).forEach(w -> meant[w] = true);
+        Set<Integer> meant = wanted.collect(Collectors.toCollection(TreeSet::new));
         return IntStream.range(0, pieces.size())
-                .filter(i -> meant[wholeIndex.applyAsInt(i)])
+                .filter(i -> meant.contains(wholeIndex.applyAsInt(i)))
                 .mapToObj(pieces::get)
                 .toList();
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -148,7 +149,7 @@ public final class Dome {
      * @return by row and place; unmodifiable, elements are made when asked for
      */
     public List<Hub> hubs() {
-        return whole(body.hubCount(), body::hub).orElseGet(() -> left(remains.hubs, i -> remains.hub(body.hub(i))));
+        return pieces(remains.hubs, body::hub, remains::hub);
     }
 
     /**
@@ -157,7 +158,7 @@ public final class Dome {
      * @return by row and place; unmodifiable, elements are made when asked for
      */
     public List<Strut> struts() {
-        return whole(body.strutCount(), body::strut).orElseGet(() -> left(remains.struts, this::strut));
+        return pieces(remains.struts, body::strut, this::strut);
     }
 
     /**
@@ -166,20 +167,18 @@ public final class Dome {
      * @return by row and place; unmodifiable, elements are made when asked for
      */
     public List<Panel> panels() {
-        return whole(body.panelCount(), body::panel)
-                .orElseGet(() -> left(remains.panels, i -> remains.panel(body.panel(i))));
+        return pieces(remains.panels, body::panel, remains::panel);
     }
 
-    private <T> Optional<List<T>> whole(int count, IntFunction<T> element) {
-        return openings.isEmpty() ? Optional.of(Views.of(count, element)) : Optional.empty();
+    /** Pieces as they are, or those that openings left, by their new numbers. */
+    private <T> List<T> pieces(Renumbering numbers, IntFunction<T> whole, UnaryOperator<T> renumbered) {
+        return openings.isEmpty()
+                ? Views.of(numbers.count(), whole)
+                : Views.of(numbers.count(), i -> renumbered.apply(whole.apply(numbers.old[i])));
     }
 
-    private static <T> List<T> left(Renumbering numbers, IntFunction<T> element) {
-        return Views.of(numbers.count(), i -> element.apply(numbers.old[i]));
-    }
-
-    private Strut strut(int old) {
-        return remains.strut(body.strut(old), body.net(), body.half(old));
+    private Strut strut(Strut old) {
+        return remains.strut(old, body.net(), body.half(old.index()));
     }
 
     /**

@@ -120,6 +120,16 @@ class LevelBaseTest {
         });
     }
 
+    /** Struts of 300 mm make a radius below 1000 mm, so a whole sphere stands above -1000 mm; it has no base to level. */
+    @Test
+    void aSearchForALevelDomeDoesNotEndAtTheWholeSphere() {
+        DomeSpec above = LEVEL.withKeep(new Keep.AboveHeight(-1000)).withSize(new Size(Measure.LONGEST_STRUT, 300));
+        assertThat(Dome.of(above.withBase(Base.AS_IS)).baseRing()).isEmpty();
+        Problem problem = refused(above);
+        assertThat(problem.where()).isEqualTo("size.longest-strut");
+        assertThat(problem.what()).startsWith("no dome above that height measures 300.0 mm");
+    }
+
     @Test
     void whatChangedIsSaidInWords() {
         assertThat(Dome.of(LEVEL).notes())

@@ -8,11 +8,13 @@ import dev.calotte.document.Wireframe.Layer;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Opening;
 import dev.calotte.dome.Size;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +35,22 @@ class FrameWiresTest {
                 .hasSize(PARTS.hubKinds().size()
                         + PARTS.strutKinds().size()
                         + PARTS.panelKinds().size());
+    }
+
+    @Test
+    void whatAnOpeningTookIsNotDrawn() {
+        Dome opened = DOME.withOpenings(List.of(new Opening("vent", List.of(0, 1, 2, 3, 4), true)));
+        Wireframe wires = FrameWires.of("dome", Parts.of(opened, Joinery.nodeToNode()));
+        assertThat(size(wires, Wireframe.Sort.FACES)).isEqualTo(155);
+        assertThat(size(wires, Wireframe.Sort.LINES)).isEqualTo(245);
+        assertThat(size(wires, Wireframe.Sort.POINTS)).isEqualTo(90);
+    }
+
+    private static int size(Wireframe wires, Wireframe.Sort sort) {
+        return wires.layers().stream()
+                .filter(layer -> layer.sort() == sort)
+                .mapToInt(Layer::size)
+                .sum();
     }
 
     @Test
