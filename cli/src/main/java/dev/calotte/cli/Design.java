@@ -37,9 +37,6 @@ public record Design(
         Optional<WidestFor> widest,
         List<Caution> cautions) {
 
-    /** What a workshop holds with a stop at the saw: common practice, no source. */
-    private static final double CUT_TOLERANCE_MM = 1;
-
     /**
      * Copies the lists.
      *
@@ -77,7 +74,7 @@ public record Design(
      * @return the figures for the workshop's tolerance
      */
     public Accuracy accuracy() {
-        return Accuracy.of(parts, CUT_TOLERANCE_MM);
+        return Accuracy.of(parts, parts.joinery().cutToleranceMm());
     }
 
     /**
