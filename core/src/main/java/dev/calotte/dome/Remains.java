@@ -158,7 +158,8 @@ final class Remains {
             gap += step.getAsDouble();
             next++;
         } while (!struts.stays(all.get(next % all.size()).strut()));
-        boolean closed = next == first + 1 && panels.stays(from.panel());
+        // a panel that stays keeps its struts, so the next one is then the next that remains
+        boolean closed = panels.stays(from.panel());
         return new Spoke(
                 strut,
                 OptionalDouble.of(gap),

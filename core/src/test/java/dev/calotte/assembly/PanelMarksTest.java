@@ -54,6 +54,7 @@ class PanelMarksTest {
                 "P2-1.01 | no panel has the mark P2-1.01. | The panel in that row and place is P1-1.01.",
                 "P1-1.06 | no panel has the mark P1-1.06. | Row 1 has the places 01 to 05. Marks of single",
                 "P1-2.16 | no panel has the mark P1-2.16. | Row 2 has the places 01 to 15. Marks of single",
+                "P1-5.31 | no panel has the mark P1-5.31. | Row 5 has the places 01 to 30. Marks of single",
                 "P1-6.01 | no panel has the mark P1-6.01. | The rows of panels are 1 to 5. Marks of single",
                 "P1-0.01 | no panel has the mark P1-0.01. | The rows of panels are 1 to 5. Marks of single",
                 "P1-5 | no panel has the mark P1-5. | The rows of panels are 1 to 5.",

@@ -13,6 +13,7 @@ import dev.calotte.dome.Strut;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
+import dev.calotte.parts.StrutKind;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.testing.Cases;
 import java.util.ArrayList;
@@ -220,6 +221,22 @@ class OpeningLawsTest {
             assertThat(dihedrals).isEqualTo((int) dome.struts().stream()
                     .filter(s -> s.dihedralRad().isPresent())
                     .count());
+        });
+    }
+
+    @Test
+    void kindsCarryTheDihedralsThatRemain() {
+        each((dome, whole) -> {
+            Parts parts = Parts.of(dome, Joinery.nodeToNode());
+            for (StrutKind kind : parts.strutKinds()) {
+                for (StrutKind.Dihedral dihedral : kind.dihedrals()) {
+                    long carried = dome.struts().stream()
+                            .filter(s -> parts.kindOf(s).number() == kind.number())
+                            .filter(s -> Math.abs(s.dihedralRad().orElse(0) - dihedral.angleRad()) < 5e-9)
+                            .count();
+                    assertThat(dihedral.count()).isEqualTo((int) carried);
+                }
+            }
         });
     }
 

@@ -171,6 +171,36 @@ class RiserWallTest {
         assertThat(kept.walls().get(0).count()).isEqualTo(10);
     }
 
+    /** Seen from outside the ring runs from left to right: a bay from a low hub to a high one is a left one. */
+    @Test
+    void theHandOfABayIsSeenFromOutside() {
+        Dome whole = Dome.of(spec(3, 5, 9));
+        List<Integer> ring = whole.baseRing();
+        int i = 0;
+        while (height(whole, ring.get(i + 1)) - height(whole, ring.get(i)) < 1) {
+            i++;
+        }
+        int low = ring.get(i);
+        int high = ring.get(i + 1);
+        List<Integer> standing = whole.panels().stream()
+                .filter(p -> p.hubs().contains(low) && p.hubs().contains(high))
+                .map(Panel::index)
+                .toList();
+        RiserWall wall = RiserWall.of(whole.withOpenings(List.of(new Opening("door", standing, true))), H);
+        assertThat(wall.walls())
+                .filteredOn(w -> w.hand() == Hand.LEFT)
+                .singleElement()
+                .satisfies(w -> assertThat(w.count()).isEqualTo(4));
+        assertThat(wall.walls())
+                .filteredOn(w -> w.hand() == Hand.RIGHT)
+                .singleElement()
+                .satisfies(w -> assertThat(w.count()).isEqualTo(5));
+    }
+
+    private static double height(Dome dome, int hub) {
+        return dome.hubs().get(hub).position().getZ();
+    }
+
     /** All panels at one base hub: it goes with its struts, and its two bays. */
     @Test
     void anUprightGoesWithItsHub() {
