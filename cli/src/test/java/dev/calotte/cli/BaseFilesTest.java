@@ -70,6 +70,6 @@ class BaseFilesTest {
                 .contains("Struts wrong by 1.0 mm move a hub in or out by up to about 5.7 mm (S1);")
                 .contains("  base struts all wrong by 1.0 mm make the base ring's radius wrong by 2.4 mm");
         assertThat(Runs.run("show", "examples/bandstand.yaml").out())
-                .contains("Struts wrong by 0.04\" move a hub in or out by up to about 0.14\" (S1);");
+                .contains("Struts wrong by 0.06\" move a hub in or out by up to about 0.23\" (S1);");
     }
 }

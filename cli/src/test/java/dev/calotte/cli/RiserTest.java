@@ -82,7 +82,7 @@ class RiserTest {
     @Test
     void withoutARiserThereIsNone() throws IOException {
         Path out = folder.resolve("out");
-        Runs.run("make", "examples/bandstand.yaml", "--out", out.toString());
+        Runs.run("make", "examples/orchard-house.yaml", "--out", out.toString());
         assertThat(out.resolve("tables/riser.csv")).doesNotExist();
         assertThat(new ObjectMapper()
                         .readTree(out.resolve("dome.json").toFile())

@@ -2,18 +2,23 @@ package dev.calotte.geometry;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 
 /** A {@link Polygon} without hollow corners. */
 public final class ConvexPolygon extends Polygon {
 
-    /** How far a corner may lie inside the line of its neighbours, as a part of the area, for rounding. */
+    /** How hollow a corner may be, as a part of the square of the polygon's length, for rounding. */
     private static final double FLAT = 1e-12;
 
     ConvexPolygon(double[] xy) {
         super(xy);
-        double least = -FLAT * area();
+        double least = -FLAT
+                * IntStream.range(1, size())
+                        .mapToDouble(c -> corner(c).distanceSq(corner(0)))
+                        .max()
+                        .orElseThrow();
         for (int c = 0; c < size(); c++) {
             Vector2D in = corner(c).subtract(corner(c - 1));
             Vector2D out = corner(c + 1).subtract(corner(c));

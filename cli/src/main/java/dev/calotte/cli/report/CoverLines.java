@@ -5,8 +5,8 @@ import dev.calotte.choose.Mends;
 import dev.calotte.choose.PatternFit;
 import dev.calotte.cli.CoverDesign;
 import dev.calotte.cli.Design;
+import dev.calotte.parts.PanelKind;
 import dev.calotte.pattern.CutPiece;
-import dev.calotte.pattern.Pattern;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.stock.Bar;
 import dev.calotte.stock.Roll;
@@ -14,6 +14,7 @@ import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -52,11 +53,12 @@ final class CoverLines {
                 0,
                 "Cover " + fit.patterns().cover().name() + ", " + count + (count == 1 ? " pattern" : " patterns")
                         + stocks(fit.stocks())));
-        TextTable table = new TextTable(1, "mark", "count", "net width", "cut width", "fits");
-        fit.fits().stream().limit(MOST_ROWS).forEach(each -> addRow(table, each));
+        TextTable table = new TextTable(1, "panel", "patterns", "pieces", "widest cut", "fits");
+        List<PanelKind> kinds = fit.patterns().parts().panelKinds();
+        kinds.stream().limit(MOST_ROWS).forEach(kind -> addRow(table, kind));
         lines.addAll(table.lines());
-        if (count > MOST_ROWS) {
-            lines.add("  and " + (count - MOST_ROWS) + " more: tables/patterns.csv of `make`");
+        if (kinds.size() > MOST_ROWS) {
+            lines.add("  and " + (kinds.size() - MOST_ROWS) + " more kinds: tables/patterns.csv of `make`");
         }
         addSeams();
         cover.mends().ifPresent(this::addMends);
@@ -79,14 +81,24 @@ final class CoverLines {
         return "bars of " + units.length(((Bar) stock).lengthMm());
     }
 
-    private void addRow(TextTable table, PatternFit fit) {
-        Pattern pattern = fit.pattern();
+    /** The patterns of a kind in one row, with the one that fits worst. */
+    private void addRow(TextTable table, PanelKind kind) {
+        List<PatternFit> patterns = cover.fit().fits().stream()
+                .filter(fit -> fit.pattern().kind().equals(kind))
+                .toList();
+        double widest = patterns.stream()
+                .mapToDouble(fit -> fit.pattern().whole().blank().narrowestWidth())
+                .max()
+                .orElseThrow();
+        PatternFit worst = patterns.stream()
+                .max(Comparator.comparingDouble(fit -> fit.whole().overByMm()))
+                .orElseThrow();
         table.row(
-                pattern.mark(),
-                Integer.toString(pattern.count()),
-                units.length(pattern.whole().net().narrowestWidth(), 1),
-                units.length(pattern.whole().blank().narrowestWidth(), 1),
-                fits(fit));
+                kind.mark(),
+                Integer.toString(patterns.size()),
+                Integer.toString(kind.count()),
+                units.length(widest, 1),
+                fits(worst));
     }
 
     private String fits(PatternFit fit) {
