@@ -3,6 +3,7 @@ package dev.calotte.parts;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Strut;
 import dev.calotte.geometry.Groups;
+import dev.calotte.geometry.MergedGroups;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.util.ArrayList;
@@ -21,7 +22,9 @@ final class StrutSorting {
 
     private final Joinery joinery;
     private final double radiusMm;
-    private final StrutLengths lengths;
+    /** Over the radius. */
+    private final MergedGroups lengths;
+
     private final int[] numbers;
     private final int[] firstOfLength;
     final List<StrutKind> kinds;
@@ -41,7 +44,7 @@ final class StrutSorting {
         List<Strut> struts = dome.struts();
         double[] chords =
                 struts.stream().mapToDouble(s -> s.lengthMm() / radiusMm).toArray();
-        this.lengths = new StrutLengths(chords, joinery.mergeWithinMm() / radiusMm);
+        this.lengths = MergedGroups.of(chords, SAME, joinery.mergeWithinMm() / radiusMm);
         Map<Shape, List<Strut>> shapes = shapes(struts, HubEnds.mm(dome, joinery));
         this.numbers = new int[struts.size()];
         this.firstOfLength = new int[lengths.count()];
@@ -81,7 +84,7 @@ final class StrutSorting {
     }
 
     private StrutKind kind(int number, Shape shape, List<Strut> members) {
-        double chord = lengths.chord(shape.length);
+        double chord = lengths.value(shape.length);
         double axialAngle = StrictMath.asin(chord / 2);
         StrutCut cut = new StrutCut(joinery.ends(), shape.nearMm, shape.farMm, axialAngle);
         if (!cut.leaves(chord * radiusMm)) {

@@ -2,9 +2,10 @@ package dev.calotte.pattern;
 
 import dev.calotte.dome.Panel;
 import dev.calotte.dome.Strut;
-import dev.calotte.geometry.Groups;
+import dev.calotte.geometry.MergedGroups;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
+import dev.calotte.parts.StrutKind;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -15,7 +16,7 @@ import java.util.OptionalDouble;
  */
 final class PatternKeys {
 
-    /** Angles, in radians, that differ by less are equal. */
+    /** Tangents that differ by less are equal. */
     private static final double SAME = 1e-9;
 
     private static final int NO_ANGLE = 0;
@@ -26,12 +27,15 @@ final class PatternKeys {
     private final boolean neighbourMatters;
     private final boolean anglesMatter;
     private final int[] angleOf;
-    private final Groups angles;
+    private final int[] firstAsLong;
+    /** The tangents of half the turns from panel to panel. */
+    private final MergedGroups turns;
 
     PatternKeys(Parts parts, Cover cover, Neighbours neighbours) {
         this.parts = parts;
         this.cover = cover;
         this.neighbours = neighbours;
+        this.firstAsLong = firstAsLong(parts.whole().strutKinds());
         this.neighbourMatters =
                 cover.allowances().baseMm() != cover.allowances().narrowMm();
         this.anglesMatter = cover.sheeting().planeMm() != 0 || cover.sheeting().thicknessMm() > 0;
@@ -39,11 +43,22 @@ final class PatternKeys {
         this.angleOf = new int[struts.size()];
         List<Strut> inner =
                 struts.stream().filter(s -> s.dihedralRad().isPresent()).toList();
-        this.angles = Groups.of(
-                inner.stream().mapToDouble(s -> s.dihedralRad().orElseThrow()).toArray(), SAME);
+        this.turns = MergedGroups.of(
+                inner.stream()
+                        .mapToDouble(
+                                s -> StrictMath.tan((Math.PI - s.dihedralRad().orElseThrow()) / 2))
+                        .toArray(),
+                SAME,
+                anglesMatter ? parts.joinery().mergeWithinMm() / furthestMm() : 0);
         for (int i = 0; i < inner.size(); i++) {
-            angleOf[inner.get(i).index()] = 1 + angles.of(i);
+            angleOf[inner.get(i).index()] = 1 + turns.of(i);
         }
+    }
+
+    /** How far the material reaches from the plane of the hub centres: times a tangent it is the growth of a side. */
+    private double furthestMm() {
+        double inner = cover.sheeting().planeMm();
+        return Math.max(Math.abs(inner), Math.abs(inner + cover.sheeting().thicknessMm()));
     }
 
     /** What a side adds to the key. */
@@ -70,7 +85,9 @@ final class PatternKeys {
     }
 
     OptionalDouble dihedralRad(Slot slot) {
-        return slot.angle == NO_ANGLE ? OptionalDouble.empty() : OptionalDouble.of(angles.value(slot.angle - 1));
+        return slot.angle == NO_ANGLE
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.PI - 2 * StrictMath.atan(turns.value(slot.angle - 1)));
     }
 
     /** The sides of a kind's triangle as a pattern has them: the longest, and the two others counter-clockwise. */
@@ -86,8 +103,17 @@ final class PatternKeys {
         return parts.kindOf(panel);
     }
 
-    /** The number of the strut kind below side k. */
+    /** The number of the first strut kind that is as long as the strut below side k; its ends do not matter here. */
     int strut(Panel panel, int k) {
-        return parts.kindOf(neighbours.strut(panel, k)).number();
+        return firstAsLong[parts.kindOf(neighbours.strut(panel, k)).number() - 1];
+    }
+
+    private static int[] firstAsLong(List<StrutKind> kinds) {
+        int[] first = new int[kinds.size()];
+        for (int i = 0; i < first.length; i++) {
+            boolean alike = i > 0 && kinds.get(i - 1).lengthMm() == kinds.get(i).lengthMm();
+            first[i] = alike ? first[i - 1] : kinds.get(i).number();
+        }
+        return first;
     }
 }
