@@ -86,7 +86,7 @@ class ArchitectureTest {
             .whereLayer("assembly")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts", "pattern")
             .whereLayer("caution")
-            .mayOnlyAccessLayers("dome")
+            .mayOnlyAccessLayers("dome", "parts", "pattern")
             .whereLayer("drawing")
             .mayOnlyBeAccessedByLayers("output")
             .whereLayer("solid")

@@ -4,6 +4,7 @@ import dev.calotte.assembly.Accuracy;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
 import dev.calotte.choose.WidestFor;
+import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
@@ -95,7 +96,9 @@ public record Design(
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
         List<CoverDesign> covers = CoverDesigns.of(project, parts);
-        return new Design(project, dome, parts, riser, covers, widest, Cautions.of(dome));
+        List<Caution> cautions = Cautions.of(
+                parts, project.covers().stream().map(Covering::cover).toList());
+        return new Design(project, dome, parts, riser, covers, widest, cautions);
     }
 
     private static Optional<Size> longestCut(Project project) {

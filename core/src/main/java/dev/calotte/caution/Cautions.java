@@ -2,6 +2,9 @@ package dev.calotte.caution;
 
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Measures;
+import dev.calotte.parts.Ends;
+import dev.calotte.parts.Parts;
+import dev.calotte.pattern.Cover;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,7 +49,7 @@ public final class Cautions {
             "your own trial fit");
     private static final Caution FILES = new Caution(
             "Files",
-            "Check the 100 mm reference and cut one full triangle first. Patterns are net: no kerf, no allowance.",
+            "Check the 100 mm reference and cut one full triangle first. Patterns hold no kerf; without covers they are net.",
             "shop operator");
     private static final Caution TOOLS = new Caution(
             "Tools",
@@ -63,7 +66,43 @@ public final class Cautions {
             "Check exit width and height and escape window size. Fit smoke and CO alarms.",
             "local code (US: IRC R310, R311)");
 
+    private static final Caution FLATTENED = new Caution(
+            "Flattened ends",
+            "Flattening weakens a tube's end. Scrap a piece that cracks at the fold; test-load a sample.",
+            "CIDECT Design Guides 1 and 7; engineer");
+    private static final Caution GLAZING = new Caution(
+            "Panels",
+            "Almost every panel counts as overhead glazing. Plain glass must not be used; leave room for heat and damp"
+                    + " to move what you use; not to be walked on.",
+            "glazing chapters of IBC/IRC; DIN 18008; CPSC 16 CFR 1201, ANSI Z97.1; sheet maker");
+    private static final Caution CLOTH = new Caution(
+            "Cloth",
+            "Flame claims belong to the certified cloth. Sewing, washing and coating can void them; wind lifts a cloth"
+                    + " cover, so never leave it unanchored.",
+            "NFPA 701, CPAI-84, EN 15619, EN 13501-1; cloth maker");
+
     private Cautions() {}
+
+    /**
+     * The cautions that concern a dome as it is built and covered.
+     *
+     * @param parts the parts of the dome
+     * @param covers its covers
+     * @return those of the dome, the most general first, then those of its ends and covers
+     */
+    public static List<Caution> of(Parts parts, List<Cover> covers) {
+        List<Caution> cautions = new ArrayList<>(of(parts.dome()));
+        if (parts.joinery().ends() instanceof Ends.Flattened) {
+            cautions.add(FLATTENED);
+        }
+        if (covers.stream().anyMatch(cover -> cover.sheeting().thicknessMm() > 0)) {
+            cautions.add(GLAZING);
+        }
+        if (covers.stream().anyMatch(cover -> cover.allowances().wideMm() > 0)) {
+            cautions.add(CLOTH);
+        }
+        return List.copyOf(cautions);
+    }
 
     /**
      * The cautions that concern a dome.

@@ -7,9 +7,16 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Opening;
 import dev.calotte.dome.Size;
+import dev.calotte.parts.Ends;
+import dev.calotte.parts.Joinery;
+import dev.calotte.parts.Parts;
+import dev.calotte.pattern.Allowances;
+import dev.calotte.pattern.Cover;
+import dev.calotte.pattern.Sheeting;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class CautionsTest {
@@ -41,6 +48,29 @@ class CautionsTest {
             assertThat(caution.line()).endsWith(".");
             assertThat(caution.deferTo()).isNotBlank();
         });
+    }
+
+    @Test
+    void endsAndCoversHaveCautionsOfTheirOwn() {
+        Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(2000)));
+        Parts plain = Parts.of(dome, Joinery.gap(45));
+        Parts flat =
+                Parts.of(dome, Joinery.nodeToNode().withEnds(new Ends.Flattened(60, 10, 20, OptionalDouble.empty())));
+        Cover sheet = Cover.of("sheet").with(new Sheeting(0, 4, false)).with(Allowances.of(-2, 5));
+        Cover cloth = Cover.of("cloth").with(Allowances.of(10, 0));
+        assertThat(Cautions.of(plain, List.of(Cover.of("film")))).isEqualTo(Cautions.of(dome));
+        assertThat(added(dome, Cautions.of(flat, List.of()))).containsExactly("Flattened ends");
+        assertThat(added(dome, Cautions.of(plain, List.of(sheet)))).containsExactly("Panels");
+        assertThat(added(dome, Cautions.of(plain, List.of(sheet, cloth)))).containsExactly("Panels", "Cloth");
+        assertThat(Cautions.of(flat, List.of(sheet, cloth)))
+                .allSatisfy(caution -> assertThat(caution.line().length()).isLessThanOrEqualTo(78));
+    }
+
+    private static List<String> added(Dome dome, List<Caution> cautions) {
+        return cautions.stream()
+                .filter(caution -> !Cautions.of(dome).contains(caution))
+                .map(Caution::topic)
+                .toList();
     }
 
     @Test
