@@ -1,0 +1,169 @@
+package dev.calotte.nest;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.BitSet;
+
+/**
+ * How often each pattern is used, in whole numbers, at the least cost: branch and bound over the linear programme. It
+ * branches on how often one pattern is used. The least cost is convex in that number, so the numbers are tried outwards
+ * from the one that the linear programme wants, on each side until the bound forbids it.
+ */
+final class IntegerMix {
+
+    private static final double ROUNDING = 1e-7;
+
+    /** Costs that are whole multiples of this, such as cents, let a bound be rounded up. */
+    private static final int DECIMALS = 4;
+
+    private final Columns columns;
+    private final double grid;
+    private int nodesLeft;
+    private final int[] fixed;
+    private final BitSet closed = new BitSet();
+    private int[] best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private double bound;
+
+    private IntegerMix(Columns columns, int nodes) {
+        this.columns = columns;
+        this.grid = grid(columns);
+        this.nodesLeft = nodes;
+        this.fixed = new int[columns.count()];
+    }
+
+    /**
+     * Searches.
+     *
+     * @param columns the patterns
+     * @param need how many parts of each kind
+     * @param have how many pieces of each stock, infinite if as many as need be
+     * @param nodes how many linear programmes may be solved
+     */
+    static IntegerMix of(Columns columns, double[] need, double[] have, int nodes) {
+        IntegerMix mix = new IntegerMix(columns, nodes);
+        mix.bound = mix.relaxed(need, have);
+        mix.search(need, have, 0);
+        if (mix.nodesLeft > 0) {
+            mix.bound = mix.bestCost;
+        }
+        return mix;
+    }
+
+    /** The largest number of which every cost is a multiple, 0 if there is none. */
+    private static double grid(Columns columns) {
+        BigInteger common = BigInteger.ZERO;
+        for (int j = 0; j < columns.count(); j++) {
+            BigDecimal cost = BigDecimal.valueOf(columns.cost(j)).movePointRight(DECIMALS);
+            BigDecimal whole = cost.setScale(0, RoundingMode.HALF_EVEN);
+            if (cost.compareTo(whole) != 0) {
+                return 0;
+            }
+            common = common.gcd(whole.toBigInteger());
+        }
+        return new BigDecimal(common).movePointLeft(DECIMALS).doubleValue();
+    }
+
+    private double raised(double cost) {
+        return grid > 0 ? Math.ceil(cost / grid - ROUNDING) * grid : cost;
+    }
+
+    private double relaxed(double[] need, double[] have) {
+        Simplex simplex = new Simplex(columns, need, have, closed);
+        simplex.minimise();
+        return simplex.feasible() ? raised(simplex.cost()) : Double.POSITIVE_INFINITY;
+    }
+
+    private boolean enough() {
+        return bestCost <= bound * (1 + ROUNDING) || nodesLeft <= 0;
+    }
+
+    /** Returns whether something better than the best was still possible here before it was searched. */
+    private boolean search(double[] need, double[] have, double spent) {
+        nodesLeft--;
+        Simplex simplex = new Simplex(columns, need, have, closed);
+        simplex.minimise();
+        if (!simplex.feasible() || raised(spent + simplex.cost()) >= bestCost * (1 - ROUNDING)) {
+            return false;
+        }
+        double[] uses = simplex.uses();
+        int chosen = mostFractional(uses);
+        if (chosen < 0) {
+            keep(uses, spent + simplex.cost());
+        } else {
+            branch(need, have, spent, chosen, uses[chosen]);
+        }
+        return true;
+    }
+
+    private static int mostFractional(double[] uses) {
+        int chosen = -1;
+        double most = 0;
+        for (int j = 0; j < uses.length; j++) {
+            double part = uses[j] - Math.floor(uses[j]);
+            // those nearly used once more are decided first; so the first descent ends in a good plan
+            if (part > ROUNDING && part < 1 - ROUNDING && part > most) {
+                chosen = j;
+                most = part;
+            }
+        }
+        return chosen;
+    }
+
+    private void keep(double[] uses, double cost) {
+        best = fixed.clone();
+        for (int j = 0; j < uses.length; j++) {
+            best[j] += (int) Math.round(uses[j]);
+        }
+        bestCost = cost;
+    }
+
+    private void branch(double[] need, double[] have, double spent, int column, double wanted) {
+        closed.set(column);
+        int above = (int) Math.ceil(wanted);
+        int below = above - 1;
+        boolean up = true;
+        boolean down = true;
+        while ((up || down) && !enough()) {
+            if (up) {
+                up = fix(need, have, spent, column, above++);
+            }
+            if (down && !enough()) {
+                down = below >= 0 && fix(need, have, spent, column, below--);
+            }
+        }
+        fixed[column] = 0;
+        closed.clear(column);
+    }
+
+    private boolean fix(double[] need, double[] have, double spent, int column, int times) {
+        fixed[column] = times;
+        double[] rest = need.clone();
+        for (int k = 0; k < rest.length; k++) {
+            rest[k] = Math.max(0, rest[k] - times * (double) columns.parts(column)[k]);
+        }
+        double[] left = have.clone();
+        left[columns.stock(column)] -= times;
+        return left[columns.stock(column)] >= 0 && search(rest, left, spent + times * columns.cost(column));
+    }
+
+    /** Whether whole numbers were found at all. */
+    boolean found() {
+        return best != null;
+    }
+
+    /** How often each column is used. */
+    int[] uses() {
+        return best.clone();
+    }
+
+    double cost() {
+        return bestCost;
+    }
+
+    /** No choice of these columns costs less; infinite if none suffices. */
+    double bound() {
+        return bound;
+    }
+}
