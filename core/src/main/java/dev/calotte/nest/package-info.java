@@ -1,6 +1,6 @@
 /**
  * Parts onto stock, with a bound that says how much better any other plan could be. {@link dev.calotte.nest.BarPlan}
- * cuts lengths from bars. Nothing here knows
+ * cuts lengths from bars, {@link dev.calotte.nest.SheetPlan} lays convex polygons on sheets and rolls. Nothing here knows
  * what the parts are for, nor how a plan is written to a file.
  *
  * <p>Linear programmes are solved by {@code Simplex}, a few dozen rows at most: it gives the prices of the rows, which

@@ -1,0 +1,183 @@
+package dev.calotte.nest;
+
+import dev.calotte.geometry.ConvexPolygon;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+
+/**
+ * Fills a field part by part: each goes where its far end is nearest to the field's beginning, then lowest. Such a place
+ * is a corner of the region of free places: a corner of what one part or the edge forbids, or a crossing of two such
+ * outlines. Only what lies near the end of what is there is looked at.
+ */
+final class Filling {
+
+    private static final double ROUNDING = 1e-7;
+    private static final int TRIALS = 60;
+    private static final Vector2D RIGHT = new Vector2D(1, 0);
+    private static final Vector2D UP = new Vector2D(0, 1);
+
+    private final Kinds kinds;
+    private final double length;
+    private final double width;
+    private final double spacing;
+    private final Manner manner;
+    private final List<Spot> spots = new ArrayList<>();
+    private final List<ConvexPolygon> outlines = new ArrayList<>();
+
+    private double from;
+    private double minX;
+    private double maxX;
+    private double minY;
+    private double maxY;
+    private List<NoFit> near = List.of();
+    private double bestX;
+    private double bestY;
+
+    Filling(Kinds kinds, Field field, Manners manners) {
+        this.kinds = kinds;
+        this.length = field.length();
+        this.width = field.width();
+        this.spacing = manners.spacing();
+        this.manner = manners.manner();
+    }
+
+    List<Spot> spots() {
+        return spots;
+    }
+
+    /** How far what is there reaches. */
+    double end() {
+        double end = 0;
+        for (ConvexPolygon outline : outlines) {
+            end = Math.max(end, outline.reach(RIGHT));
+        }
+        return end;
+    }
+
+    /** Adds a part if there is room for it; says whether there was. */
+    boolean add(int kind) {
+        Spot best = null;
+        double bestEnd = Double.POSITIVE_INFINITY;
+        double bestLow = Double.POSITIVE_INFINITY;
+        List<ConvexPolygon> last = last();
+        for (Stand stand : kinds.flush(kind, manner)) {
+            ConvexPolygon part = kinds.outline(kind, stand, 0, 0);
+            if (find(part, last, bestEnd)) {
+                double end = bestX + part.reach(RIGHT);
+                double low = bestY - part.reach(UP.negate());
+                if (end < bestEnd - ROUNDING * width || (end < bestEnd + ROUNDING * width && low < bestLow)) {
+                    best = new Spot(kind, stand.mirrored(), stand.turnRad(), bestX, bestY);
+                    bestEnd = end;
+                    bestLow = low;
+                }
+            }
+        }
+        if (best != null) {
+            put(best);
+        }
+        return best != null;
+    }
+
+    /** Lays the first part at a slant, where it has room in no other way; says whether it has room so. */
+    boolean addAskew(int kind) {
+        Shaking shaking = new Shaking(kinds, new int[] {kind}, spacing, kind)
+                .within(Math.min(length, kinds.widest()), width, false);
+        boolean fits = shaking.fits(TRIALS, TRIALS);
+        if (fits) {
+            put(shaking.spots().get(0));
+        }
+        return fits;
+    }
+
+    void put(Spot spot) {
+        spots.add(spot);
+        outlines.add(kinds.outline(spot));
+    }
+
+    private List<ConvexPolygon> last() {
+        from = Math.max(0, end() - 2.5 * (kinds.widest() + spacing));
+        return outlines.stream().filter(outline -> outline.reach(RIGHT) > from).toList();
+    }
+
+    /** Finds the best place for a part turned so, if its end is not beyond the limit. */
+    private boolean find(ConvexPolygon part, List<ConvexPolygon> last, double limit) {
+        // what ends before is not looked at, so nothing may begin there
+        minX = part.reach(RIGHT.negate()) + (from > 0 ? from + spacing : 0);
+        maxX = Math.min(length, limit + ROUNDING * width) - part.reach(RIGHT);
+        minY = part.reach(UP.negate());
+        maxY = width - part.reach(UP);
+        bestX = Double.POSITIVE_INFINITY;
+        bestY = Double.POSITIVE_INFINITY;
+        if (maxX < minX - ROUNDING || maxY < minY - ROUNDING) {
+            return false;
+        }
+        near = last.stream().map(fast -> NoFit.of(fast, part, spacing)).toList();
+        consider(minX, minY);
+        consider(minX, maxY);
+        for (int i = 0; i < near.size(); i++) {
+            alone(near.get(i));
+            for (int j = 0; j < i; j++) {
+                if (near.get(i).meets(near.get(j))) {
+                    crossings(near.get(i), near.get(j));
+                }
+            }
+        }
+        return bestX < Double.POSITIVE_INFINITY;
+    }
+
+    private void alone(NoFit region) {
+        for (int s = 0; s < region.size; s++) {
+            int t = (s + 1) % region.size;
+            consider(region.x[s], region.y[s]);
+            onLevel(region, s, t, minY);
+            onLevel(region, s, t, maxY);
+            double share = (minX - region.x[s]) / (region.x[t] - region.x[s]);
+            if (share >= 0 && share <= 1) {
+                consider(minX, region.y[s] + share * (region.y[t] - region.y[s]));
+            }
+        }
+    }
+
+    private void onLevel(NoFit region, int s, int t, double level) {
+        double share = (level - region.y[s]) / (region.y[t] - region.y[s]);
+        if (share >= 0 && share <= 1) {
+            consider(region.x[s] + share * (region.x[t] - region.x[s]), level);
+        }
+    }
+
+    private void crossings(NoFit a, NoFit b) {
+        for (int s = 0; s < a.size; s++) {
+            int t = (s + 1) % a.size;
+            double ux = a.x[t] - a.x[s];
+            double uy = a.y[t] - a.y[s];
+            for (int p = 0; p < b.size; p++) {
+                int q = (p + 1) % b.size;
+                double vx = b.x[q] - b.x[p];
+                double vy = b.y[q] - b.y[p];
+                double cross = ux * vy - uy * vx;
+                double dx = b.x[p] - a.x[s];
+                double dy = b.y[p] - a.y[s];
+                double share = (dx * vy - dy * vx) / cross;
+                double other = (dx * uy - dy * ux) / cross;
+                if (share >= 0 && share <= 1 && other >= 0 && other <= 1) {
+                    consider(a.x[s] + share * ux, a.y[s] + share * uy);
+                }
+            }
+        }
+    }
+
+    private void consider(double x, double y) {
+        boolean better = x < bestX - ROUNDING || (x < bestX + ROUNDING && y < bestY);
+        if (!better || x < minX - ROUNDING || x > maxX + ROUNDING || y < minY - ROUNDING || y > maxY + ROUNDING) {
+            return;
+        }
+        for (NoFit region : near) {
+            if (region.forbids(x, y)) {
+                return;
+            }
+        }
+        bestX = x;
+        bestY = y;
+    }
+}

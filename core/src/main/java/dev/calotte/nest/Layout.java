@@ -1,0 +1,27 @@
+package dev.calotte.nest;
+
+/**
+ * How parts are laid.
+ *
+ * @param spacingMm how far parts stay from each other at least: the cutter and the web between two cuts
+ * @param steps how much work may be spent on a better plan: each step is one descent to a place where parts lie less on
+ *     each other, from 10 to 1000 microseconds. The plan for a number of steps is always the same
+ * @param threads how many threads share the work; they change nothing but the time it takes
+ */
+public record Layout(double spacingMm, int steps, int threads) {
+
+    /**
+     * Checks the numbers.
+     *
+     * @param spacingMm 0 or more
+     * @param steps 0 or more; with none the first plan stays
+     * @param threads 1 or more
+     * @throws IllegalArgumentException if one of them is less, or not finite
+     */
+    public Layout {
+        if (!(spacingMm >= 0 && Double.isFinite(spacingMm) && steps >= 0 && threads > 0)) {
+            throw new IllegalArgumentException(
+                    "no layout has a spacing of " + spacingMm + " with " + steps + " steps on " + threads + " threads");
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package dev.calotte.nest;
+
+import dev.calotte.geometry.ConvexPolygon;
+import dev.calotte.stock.Stock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.math3.util.FastMath;
+
+/**
+ * Lays convex parts on sheets and rolls. The first plan puts parts where their far end comes nearest to the beginning of
+ * the stock; then the steps of the {@link Layout} are spent on better ones. If all stocks have prices the plan spends as
+ * little money as it can; else as few sheets or as little length of the one stock there is, or as little area of several.
+ */
+public final class SheetPlan {
+
+    private final Kinds kinds;
+    private final List<Stock> stocks;
+    private final Layout layout;
+    private final List<Field> fields = new ArrayList<>();
+    private final int[] have;
+    private final Charges charges;
+
+    private SheetPlan(List<Piece> pieces, List<? extends Stock> stocks, Layout layout) {
+        this.kinds = new Kinds(pieces);
+        this.stocks = List.copyOf(stocks);
+        this.layout = layout;
+        this.charges = new Charges(kinds, this.stocks);
+        this.have = new int[stocks.size()];
+        for (int stock = 0; stock < stocks.size(); stock++) {
+            fields.add(Field.of(stock, stocks.get(stock)));
+            have[stock] = stocks.get(stock).terms().have().orElse(kinds.parts());
+        }
+    }
+
+    /**
+     * Makes a plan.
+     *
+     * @param pieces the parts, at least one
+     * @param stocks sheets and rolls, at least one
+     * @param layout how far parts stay apart, and how long a better plan is looked for
+     * @return the plan, the same for the same input and any number of threads
+     * @throws IllegalArgumentException if there is no piece or no stock, or a stock is a bar
+     * @throws dev.calotte.problem.CalotteException at {@code covers.stock} for each part larger than every stock, at
+     *     {@code covers.stock.have} if what there is does not hold all
+     */
+    public static CutPlan of(List<Piece> pieces, List<? extends Stock> stocks, Layout layout) {
+        if (pieces.isEmpty() || stocks.isEmpty()) {
+            throw new IllegalArgumentException("a plan needs parts and stock");
+        }
+        SheetPlan plan = new SheetPlan(pieces, stocks, layout);
+        Room.check(plan.kinds, plan.fields);
+        return plan.make();
+    }
+
+    private CutPlan make() {
+        List<Filled> best = first();
+        double bound = new AreaBound(kinds, charges, layout.spacingMm()).of(fields);
+        return finish(best, new Goal(charges.measure(), charges.cost(best), bound, Goal.Proof.AREA));
+    }
+
+    private List<Filled> first() {
+        List<Filled> best = List.of();
+        int[] counts = new int[kinds.count()];
+        for (int kind = 0; kind < counts.length; kind++) {
+            counts[kind] = kinds.piece(kind).count();
+        }
+        for (List<Field> order : orders()) {
+            for (Manner manner : kinds.areGrained() ? List.of(Manner.ANY) : List.of(Manner.values())) {
+                FirstFit fit = new FirstFit(kinds, order, have, new Manners(layout.spacingMm(), manner));
+                if (fit.lay(counts) && (best.isEmpty() || charges.cost(fit.filled()) < charges.cost(best))) {
+                    best = fit.filled();
+                }
+            }
+        }
+        if (best.isEmpty()) {
+            throw Room.tooLittle(kinds);
+        }
+        return best;
+    }
+
+    /** Each stock first in turn, then the others, those that cost least for their area first. */
+    private List<List<Field>> orders() {
+        List<Field> cheapest = new ArrayList<>(fields);
+        cheapest.sort(Comparator.comparingDouble(this::costOfArea));
+        List<List<Field>> orders = new ArrayList<>();
+        for (Field first : cheapest) {
+            List<Field> order = new ArrayList<>(cheapest);
+            order.remove(first);
+            order.add(0, first);
+            orders.add(order);
+        }
+        return orders;
+    }
+
+    private double costOfArea(Field field) {
+        double rate = charges.rate(field.stock());
+        return field.isRoll() ? rate / field.width() : rate / (field.width() * field.length());
+    }
+
+    private CutPlan finish(List<Filled> all, Goal goal) {
+        List<CutSheet> sheets = new ArrayList<>();
+        for (Filled filled : all) {
+            sheets.add(sheet(filled));
+        }
+        sheets.sort(Comparator.comparingInt(sheet -> stocks.indexOf(sheet.stock())));
+        return new CutPlan(sheets, goal);
+    }
+
+    private CutSheet sheet(Filled filled) {
+        Field field = filled.field();
+        double length = field.isRoll() ? charges.takenMm(filled) : field.length() + 2 * field.margin();
+        List<Placed> placed = new ArrayList<>();
+        for (Spot spot : filled.spots()) {
+            placed.add(placed(spot.moved(field.margin(), field.margin())));
+        }
+        List<ConvexPolygon> outlines = placed.stream().map(Placed::outline).toList();
+        List<Offcut> offcuts = new Offcuts(field, length, layout.spacingMm()).of(outlines, narrowest());
+        return new CutSheet(stocks.get(field.stock()), length, field.width() + 2 * field.margin(), placed, offcuts);
+    }
+
+    /** What is narrower than every part is waste. */
+    private double narrowest() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int kind = 0; kind < kinds.count(); kind++) {
+            least = Math.min(least, kinds.shape(kind, false).narrowestWidth());
+        }
+        return least;
+    }
+
+    private Placed placed(Spot spot) {
+        double round = 2 * FastMath.PI;
+        double turn = spot.turnRad() - Math.floor(spot.turnRad() / round) * round;
+        String mark = kinds.piece(spot.kind()).mark();
+        return new Placed(mark, spot.x(), spot.y(), turn < round ? turn : 0, spot.mirrored(), kinds.outline(spot));
+    }
+}
