@@ -8,7 +8,7 @@ import java.util.List;
  * which stock it is. The first rows are kinds, of which enough must be cut; then come stocks, of which no more than there
  * are may be used.
  */
-final class Columns {
+final class Columns implements Programme {
 
     private final int kinds;
     private final int stocks;
@@ -35,7 +35,8 @@ final class Columns {
         stockOf.add(stock);
     }
 
-    int count() {
+    @Override
+    public int count() {
         return rows.size();
     }
 
@@ -47,7 +48,8 @@ final class Columns {
         return stocks;
     }
 
-    double[] column(int column) {
+    @Override
+    public double[] column(int column) {
         return rows.get(column);
     }
 
@@ -55,7 +57,8 @@ final class Columns {
         return partsOf.get(column);
     }
 
-    double cost(int column) {
+    @Override
+    public double cost(int column) {
         return costs.get(column);
     }
 
@@ -63,7 +66,8 @@ final class Columns {
         return stockOf.get(column);
     }
 
-    double dearest() {
+    @Override
+    public double dearest() {
         double most = 0;
         for (double cost : costs) {
             most = Math.max(most, cost);

@@ -1,6 +1,8 @@
 package dev.calotte.nest;
 
 import dev.calotte.geometry.ConvexPolygon;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -116,6 +118,28 @@ final class NoFit {
             }
         }
         return true;
+    }
+
+    /**
+     * Half-planes, as (x and y of a direction, distance), of which the origin of the part lies in one if it is clear of
+     * the other by the spacing. Round corners are cut by their chords, so some places in these half-planes are nearer,
+     * but none outside them is far enough.
+     */
+    List<double[]> halfPlanes(double spacing) {
+        List<double[]> planes = new ArrayList<>();
+        for (int s = 0; s < size; s++) {
+            planes.add(new double[] {nx[s], ny[s], reach[s]});
+        }
+        for (int s = 0; spacing > 0 && s < size; s++) {
+            int t = (s + 1) % size;
+            double ux = nx[s] + nx[t];
+            double uy = ny[s] + ny[t];
+            double twice = Math.sqrt(ux * ux + uy * uy);
+            // from the mitred corner back to the sharp one, then out to the chord
+            double mitre = (ux * x[s] + uy * y[s]) / twice - spacing / (twice / 2);
+            planes.add(new double[] {ux / twice, uy / twice, mitre + spacing * twice / 2});
+        }
+        return planes;
     }
 
     boolean meets(NoFit other) {

@@ -8,8 +8,8 @@ import org.apache.commons.math3.util.FastMath;
  * lacks of the spacing and of how far each corner lies outside the field, with its gradient. Zero where all is well. The
  * field is a rectangle from the origin, or endless along x with everything repeated after a period.
  *
- * <p>What a pair lacks is measured across the side that separates them best (separating axes of convex polygons), and
- * from corner to corner where those are nearest. T. Imamichi, M. Yagiura and H. Nagamochi, "An iterated local search
+ * <p>What bodies that lie on each other lack is measured across the side that separates them best (separating axes of
+ * convex polygons), what others lack between their nearest points. T. Imamichi, M. Yagiura and H. Nagamochi, "An iterated local search
  * algorithm based on nonlinear programming for the irregular strip packing problem", 2009, minimise such a sum.
  */
 final class Overlap {
@@ -32,6 +32,11 @@ final class Overlap {
     private boolean ownSide;
     private int side;
     private int corner;
+    private double nearest;
+    private double fromX;
+    private double fromY;
+    private double toX;
+    private double toY;
 
     Overlap(Bodies bodies, double spacing, boolean[] turning) {
         this.bodies = bodies;
@@ -198,41 +203,64 @@ final class Overlap {
         return false;
     }
 
-    /** What the other body, moved, lacks from the owner of the side that keeps it farthest off. */
+    /** What bodies lack that lie on each other, across the side of the owner that separates them best. */
     private double lacking(int owner, int other, double move) {
+        if (gap > 0) {
+            return apart(owner, other, move);
+        }
         double qx = x[other][corner] + move;
         double qy = y[other][corner];
         double ax = nx[owner][side];
         double ay = ny[owner][side];
-        int next = side + 1 == x[owner].length ? 0 : side + 1;
-        double along = (qx - x[owner][side]) * -ay + (qy - y[owner][side]) * ax;
-        double end = (x[owner][next] - x[owner][side]) * -ay + (y[owner][next] - y[owner][side]) * ax;
-        if (gap > 0 && (along < 0 || along > end)) {
-            int near = along < 0 ? side : next;
-            return corners(owner, near, other, corner, move);
-        }
         double lack = spacing - gap;
         worst = Math.max(worst, lack);
-        double force = 2 * lack;
-        push(other, -force * ax, -force * ay, qx - move, qy);
+        push(other, -2 * lack * ax, -2 * lack * ay, qx - move, qy);
         // the axis turns with its owner, so the owner is pushed at the other's corner
-        push(owner, force * ax, force * ay, qx, qy);
+        push(owner, 2 * lack * ax, 2 * lack * ay, qx, qy);
         return lack * lack;
     }
 
-    /** What two corners lack, where no other points of the bodies are nearer to each other. */
-    private double corners(int i, int c, int j, int d, double shift) {
-        double dx = x[j][d] + shift - x[i][c];
-        double dy = y[j][d] - y[i][c];
-        double distance = Math.sqrt(dx * dx + dy * dy);
+    /** What bodies lack that do not touch: from the nearest points of both, of which one is a corner. */
+    private double apart(int i, int j, double shift) {
+        nearest = Double.POSITIVE_INFINITY;
+        nearest(i, j, -shift, false);
+        nearest(j, i, shift, true);
+        double distance = Math.sqrt(nearest);
         if (distance >= spacing) {
             return 0;
         }
         double lack = spacing - distance;
         worst = Math.max(worst, lack);
-        double force = 2 * lack / distance;
-        push(j, -force * dx, -force * dy, x[j][d], y[j][d]);
-        push(i, force * dx, force * dy, x[i][c], y[i][c]);
+        double fx = 2 * lack / distance * (toX + shift - fromX);
+        double fy = 2 * lack / distance * (toY - fromY);
+        push(j, -fx, -fy, toX, toY);
+        push(i, fx, fy, fromX, fromY);
         return lack * lack;
+    }
+
+    /** Looks for a side of j and a corner of i, moved, that are nearer than all before. */
+    private void nearest(int i, int j, double shift, boolean swapped) {
+        for (int s = 0; s < x[j].length; s++) {
+            int t = s + 1 == x[j].length ? 0 : s + 1;
+            double ux = x[j][t] - x[j][s];
+            double uy = y[j][t] - y[j][s];
+            double square = ux * ux + uy * uy;
+            for (int c = 0; c < x[i].length; c++) {
+                double vx = x[i][c] + shift - x[j][s];
+                double vy = y[i][c] - y[j][s];
+                double share = Math.max(0, Math.min(1, (ux * vx + uy * vy) / square));
+                double dx = vx - share * ux;
+                double dy = vy - share * uy;
+                if (dx * dx + dy * dy < nearest) {
+                    nearest = dx * dx + dy * dy;
+                    double onX = x[j][s] + share * ux;
+                    double onY = y[j][s] + share * uy;
+                    fromX = swapped ? onX : x[i][c];
+                    fromY = swapped ? onY : y[i][c];
+                    toX = swapped ? x[i][c] : onX;
+                    toY = swapped ? y[i][c] : onY;
+                }
+            }
+        }
     }
 }

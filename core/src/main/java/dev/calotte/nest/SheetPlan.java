@@ -14,6 +14,9 @@ import org.apache.commons.math3.util.FastMath;
  */
 public final class SheetPlan {
 
+    /** Of so many parts a sheet all patterns are listed. */
+    private static final int FEW = 5;
+
     private final Kinds kinds;
     private final List<Stock> stocks;
     private final Layout layout;
@@ -56,7 +59,31 @@ public final class SheetPlan {
     private CutPlan make() {
         List<Filled> best = first();
         double bound = new AreaBound(kinds, charges, layout.spacingMm()).of(fields);
-        return finish(best, new Goal(charges.measure(), charges.cost(best), bound, Goal.Proof.AREA));
+        Goal.Proof proof = Goal.Proof.AREA;
+        if (layout.steps() > 0 && mostOnASheet(best) <= FEW) {
+            SheetMix mix = new SheetMix(kinds, fields, have, charges, layout);
+            mix.search();
+            best = better(best, mix.best());
+            if (mix.bound() > bound && fields.stream().noneMatch(Field::isRoll)) {
+                bound = mix.bound();
+                proof = Goal.Proof.ALL_PATTERNS;
+            }
+        }
+        return finish(best, new Goal(charges.measure(), charges.cost(best), bound, proof));
+    }
+
+    private List<Filled> better(List<Filled> one, List<Filled> other) {
+        return other.isEmpty() || charges.cost(one) <= charges.cost(other) ? one : other;
+    }
+
+    /** How many parts the fullest sheet of a plan holds; more than few if there is no sheet. */
+    private static int mostOnASheet(List<Filled> plan) {
+        int most = plan.stream()
+                .filter(filled -> !filled.field().isRoll())
+                .mapToInt(filled -> filled.spots().size())
+                .max()
+                .orElse(0);
+        return most == 0 ? FEW + 1 : most;
     }
 
     private List<Filled> first() {

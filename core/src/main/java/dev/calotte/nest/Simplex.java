@@ -6,7 +6,7 @@ import java.util.BitSet;
 /**
  * The revised simplex method with the inverse of the basis at hand (G. B. Dantzig, "Linear Programming and Extensions",
  * 1963, chapter 9), for few rows and many columns: the least cost at which enough of each kind is cut and of no stock
- * more is used than there is. Begins with artificial columns that cost more than all else. Where a step gains nothing
+ * more is used than there is. Begins with artificial columns that cost more than all else; where nothing else costs anything, only they count. Where a step gains nothing
  * several times over, Bland's rule (1977) keeps it from going in circles.
  */
 final class Simplex {
@@ -15,7 +15,7 @@ final class Simplex {
     private static final double FORBIDDING = 1e6;
     private static final int PATIENCE = 40;
 
-    private final Columns columns;
+    private final Programme columns;
     private final BitSet closed;
     private final int kinds;
     private final int size;
@@ -26,7 +26,7 @@ final class Simplex {
     private int idle;
 
     /** The programme for what is needed and what there is; closed columns are left out. */
-    Simplex(Columns columns, double[] need, double[] have, BitSet closed) {
+    Simplex(Programme columns, double[] need, double[] have, BitSet closed) {
         this.columns = columns;
         this.closed = closed;
         this.kinds = need.length;
@@ -35,7 +35,7 @@ final class Simplex {
         System.arraycopy(have, 0, value, kinds, have.length);
         this.basis = new int[size];
         this.inverse = new double[size][size];
-        this.forbidding = FORBIDDING * columns.dearest();
+        this.forbidding = columns.dearest() > 0 ? FORBIDDING * columns.dearest() : 1;
         for (int row = 0; row < size; row++) {
             basis[row] = row < kinds ? artificial(row) : spare(row);
             inverse[row][row] = 1;
@@ -163,8 +163,13 @@ final class Simplex {
 
     /** Whether what there is suffices. */
     boolean feasible() {
+        return feasible(ROUNDING);
+    }
+
+    /** Whether what there is suffices, but for a tolerance in each row. */
+    boolean feasible(double tolerance) {
         for (int row = 0; row < size; row++) {
-            if (basis[row] < -size && value[row] > ROUNDING) {
+            if (basis[row] < -size && value[row] > tolerance) {
                 return false;
             }
         }
