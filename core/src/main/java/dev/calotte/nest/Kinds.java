@@ -32,6 +32,27 @@ final class Kinds {
         return ConvexPolygon.of(xy);
     }
 
+    /** The same pieces, none of which may lie face down. */
+    Kinds faceUp() {
+        return new Kinds(pieces.stream()
+                .map(p -> new Piece(p.mark(), p.outline(), p.count(), false, p.grainRad()))
+                .toList());
+    }
+
+    /** Whether one of the pieces may lie face down, and that differs. */
+    boolean areMirrored() {
+        for (int kind = 0; kind < pieces.size(); kind++) {
+            if (mirrors(kind)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    int[] needed() {
+        return pieces.stream().mapToInt(Piece::count).toArray();
+    }
+
     int count() {
         return pieces.size();
     }

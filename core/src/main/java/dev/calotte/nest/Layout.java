@@ -4,8 +4,8 @@ package dev.calotte.nest;
  * How parts are laid.
  *
  * @param spacingMm how far parts stay from each other at least: the cutter and the web between two cuts
- * @param steps how much work may be spent on a better plan: each step is one descent to a place where parts lie less on
- *     each other, from 10 to 1000 microseconds. The plan for a number of steps is always the same
+ * @param steps how much work may be spent on a better plan: each step is one descent of up to ten parts to where they lie
+ *     less on each other, some 50 microseconds. The plan for a number of steps is always the same
  * @param threads how many threads share the work; they change nothing but the time it takes
  */
 public record Layout(double spacingMm, int steps, int threads) {

@@ -142,6 +142,22 @@ final class NoFit {
         return planes;
     }
 
+    /** How far along x the part must be moved at least, so that it is clear of the other wherever it is moved further. */
+    double clearAlong() {
+        double low = Double.NEGATIVE_INFINITY;
+        double high = Double.POSITIVE_INFINITY;
+        for (int s = 0; s < size; s++) {
+            if (Math.abs(nx[s]) < ROUNDING) {
+                high = reach[s] > 0 ? high : Double.NEGATIVE_INFINITY;
+            } else if (nx[s] > 0) {
+                high = Math.min(high, reach[s] / nx[s]);
+            } else {
+                low = Math.max(low, reach[s] / nx[s]);
+            }
+        }
+        return high > low ? high : Double.NEGATIVE_INFINITY;
+    }
+
     boolean meets(NoFit other) {
         double dx = other.middleX - middleX;
         double dy = other.middleY - middleY;

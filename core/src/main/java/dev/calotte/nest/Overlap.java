@@ -1,6 +1,7 @@
 package dev.calotte.nest;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -24,6 +25,7 @@ final class Overlap {
     private double length;
     private double width;
     private boolean periodic;
+    private final int[] order;
     private double[] slope;
     private double[] at;
     private double worst;
@@ -42,6 +44,7 @@ final class Overlap {
         this.bodies = bodies;
         this.spacing = spacing;
         this.turning = turning.clone();
+        this.order = IntStream.range(0, bodies.count).toArray();
         this.x = like(bodies.cornerX);
         this.y = like(bodies.cornerX);
         this.nx = like(bodies.cornerX);
@@ -90,13 +93,42 @@ final class Overlap {
             place(i);
             sum += outside(i);
         }
-        for (int i = 0; i < bodies.count; i++) {
-            for (int j = periodic ? i : i + 1; j < bodies.count; j++) {
-                sum += periodic ? repeated(i, j) : pair(i, j, 0);
-            }
-        }
+        sum += periodic ? repeated() : swept();
         for (int i = 0; i < bodies.count; i++) {
             gradient[3 * i + 2] = turning[i] ? gradient[3 * i + 2] : 0;
+        }
+        return sum;
+    }
+
+    private double repeated() {
+        double sum = 0;
+        for (int i = 0; i < bodies.count; i++) {
+            for (int j = i; j < bodies.count; j++) {
+                sum += repeated(i, j);
+            }
+        }
+        return sum;
+    }
+
+    /** All pairs near enough along x. */
+    private double swept() {
+        double reach = spacing;
+        for (int i = 0; i < order.length; i++) {
+            reach = Math.max(reach, 2 * bodies.radius[i] + spacing);
+            int body = order[i];
+            int place = i;
+            while (place > 0 && at[3 * order[place - 1]] > at[3 * body]) {
+                order[place] = order[place - 1];
+                place--;
+            }
+            order[place] = body;
+        }
+        double sum = 0;
+        for (int a = 0; a < order.length; a++) {
+            double limit = at[3 * order[a]] + reach;
+            for (int b = a + 1; b < order.length && at[3 * order[b]] < limit; b++) {
+                sum += pair(order[a], order[b], 0);
+            }
         }
         return sum;
     }

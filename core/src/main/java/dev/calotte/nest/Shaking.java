@@ -17,6 +17,9 @@ final class Shaking {
     private static final double TOLERANCE = 3e-10;
 
     private static final int DESCENT = 300;
+    /** A descent counts once more for so many parts. */
+    private static final int MANY = 10;
+
     private static final double BETTER = 0.9999;
 
     private final Kinds kinds;
@@ -27,6 +30,7 @@ final class Shaking {
     private final Descent descent;
     private final SplittableRandom random;
     private final double[] places;
+    private final int cost;
     private int steps;
 
     Shaking(Kinds kinds, int[] kindOf, double spacing, long seed) {
@@ -35,6 +39,7 @@ final class Shaking {
         this.mirrored = new boolean[kindOf.length];
         this.places = new double[3 * kindOf.length];
         this.random = new SplittableRandom(seed);
+        this.cost = 1 + kindOf.length / MANY;
         this.bodies = new Bodies(kindOf.length);
         boolean[] turning = new boolean[kindOf.length];
         for (int i = 0; i < kindOf.length; i++) {
@@ -55,7 +60,7 @@ final class Shaking {
         return this;
     }
 
-    /** How many descents were made. */
+    /** How many descents were made, those of many parts counted several times. */
     int steps() {
         return steps;
     }
@@ -147,7 +152,7 @@ final class Shaking {
     }
 
     private double descend(double[] from) {
-        steps++;
+        steps += cost;
         return descent.minimise(from, DESCENT, tolerance());
     }
 

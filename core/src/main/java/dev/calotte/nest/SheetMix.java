@@ -80,10 +80,7 @@ final class SheetMix {
 
     private List<Filled> cut(Columns columns, IntegerMix mix, List<List<Spot>> spots) {
         List<Filled> sheets = new ArrayList<>();
-        int[] left = new int[kinds.count()];
-        for (int kind = 0; kind < left.length; kind++) {
-            left[kind] = kinds.piece(kind).count();
-        }
+        int[] left = kinds.needed();
         int[] uses = mix.uses();
         for (int column = 0; column < uses.length; column++) {
             for (int n = 0; n < uses[column]; n++) {

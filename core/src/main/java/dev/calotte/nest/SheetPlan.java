@@ -60,6 +60,9 @@ public final class SheetPlan {
         List<Filled> best = first();
         double bound = new AreaBound(kinds, charges, layout.spacingMm()).of(fields);
         Goal.Proof proof = Goal.Proof.AREA;
+        if (layout.steps() > 0) {
+            best = onRolls(best);
+        }
         if (layout.steps() > 0 && mostOnASheet(best) <= FEW) {
             SheetMix mix = new SheetMix(kinds, fields, have, charges, layout);
             mix.search();
@@ -88,22 +91,56 @@ public final class SheetPlan {
 
     private List<Filled> first() {
         List<Filled> best = List.of();
-        int[] counts = new int[kinds.count()];
-        for (int kind = 0; kind < counts.length; kind++) {
-            counts[kind] = kinds.piece(kind).count();
-        }
         for (List<Field> order : orders()) {
-            for (Manner manner : kinds.areGrained() ? List.of(Manner.ANY) : List.of(Manner.values())) {
-                FirstFit fit = new FirstFit(kinds, order, have, new Manners(layout.spacingMm(), manner));
-                if (fit.lay(counts) && (best.isEmpty() || charges.cost(fit.filled()) < charges.cost(best))) {
-                    best = fit.filled();
-                }
+            for (List<Filled> plan : firsts(order)) {
+                best = best.isEmpty() ? plan : better(best, plan);
             }
         }
         if (best.isEmpty()) {
             throw Room.tooLittle(kinds);
         }
         return best;
+    }
+
+    /** First plans in all manners. */
+    private List<List<Filled>> firsts(List<Field> order) {
+        List<List<Filled>> plans = new ArrayList<>();
+        for (Kinds some : kinds.areMirrored() ? List.of(kinds, kinds.faceUp()) : List.of(kinds)) {
+            for (Manner manner : kinds.areGrained() ? List.of(Manner.ANY) : List.of(Manner.values())) {
+                FirstFit fit = new FirstFit(some, order, have, new Manners(layout.spacingMm(), manner));
+                if (fit.lay(kinds.needed())) {
+                    plans.add(fit.filled());
+                }
+            }
+        }
+        return plans;
+    }
+
+    /** The best that is found on one roll alone. */
+    private List<Filled> onRolls(List<Filled> best) {
+        List<Filled> better = best;
+        for (Field field : fields) {
+            if (field.isRoll() && allFit(field)) {
+                List<List<Spot>> given = new ArrayList<>();
+                for (List<Filled> plan : firsts(List.of(field))) {
+                    if (plan.size() == 1) {
+                        given.add(plan.get(0).spots());
+                    }
+                }
+                List<Spot> found = new RollSearch(kinds, field, layout).search(given);
+                better = found.isEmpty() ? better : better(better, List.of(new Filled(field, found)));
+            }
+        }
+        return better;
+    }
+
+    private boolean allFit(Field field) {
+        for (int kind = 0; kind < kinds.count(); kind++) {
+            if (Room.lackingMm(kinds, kind, field) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Each stock first in turn, then the others, those that cost least for their area first. */

@@ -1,0 +1,120 @@
+package dev.calotte.nest;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+
+/**
+ * A shorter plan on one roll: short blocks that are repeated, chained, and the whole then squeezed together. What was
+ * there before is squeezed as well.
+ */
+final class RollSearch {
+
+    private static final Vector2D RIGHT = new Vector2D(1, 0);
+    private static final int MOST_BLOCKS = 160;
+    private static final int MOST_PARTS = 6;
+    private static final int SQUEEZED = 6;
+    private static final double FIRST_SHARE = 0.002;
+    private static final int PATIENCE = 6;
+
+    private final Kinds kinds;
+    private final Field field;
+    private final Layout layout;
+
+    RollSearch(Kinds kinds, Field field, Layout layout) {
+        this.kinds = kinds;
+        this.field = field;
+        this.layout = layout;
+    }
+
+    /** The best of what is given and what is found, all on one roll; empty if it is longer than the roll. */
+    List<Spot> search(List<List<Spot>> given) {
+        List<List<Spot>> plans = new ArrayList<>(given);
+        plans.addAll(chained(blocks()));
+        plans.sort(Comparator.comparingDouble(this::end));
+        List<Callable<List<Spot>>> work = new ArrayList<>();
+        int share = layout.steps() / 4 / SQUEEZED;
+        for (List<Spot> plan : plans.subList(0, Math.min(SQUEEZED, plans.size()))) {
+            work.add(() -> squeezed(plan, share));
+        }
+        List<Spot> best = List.of();
+        for (List<Spot> plan : Parallel.all(layout.threads(), work)) {
+            if (best.isEmpty() || end(plan) < end(best)) {
+                best = plan;
+            }
+        }
+        return best.isEmpty() || end(best) > field.length() ? List.of() : best;
+    }
+
+    private List<Block> blocks() {
+        List<List<Integer>> sorts = sorts();
+        BlockSearch search = new BlockSearch(kinds, field.width(), layout.spacingMm());
+        int parts = 0;
+        for (List<Integer> counts : sorts) {
+            parts += SheetPattern.kindOf(counts).length;
+        }
+        List<Callable<Block>> work = new ArrayList<>();
+        for (List<Integer> counts : sorts) {
+            // larger blocks get more of three quarters of the steps
+            int share = (int) (0.75 * layout.steps() * SheetPattern.kindOf(counts).length / parts);
+            work.add(() -> search.find(counts, share));
+        }
+        return Parallel.all(layout.threads(), work).stream()
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    /** Small numbers of parts, the smallest first, as long as there are not too many. */
+    private List<List<Integer>> sorts() {
+        List<List<Integer>> all = new ArrayList<>();
+        List<List<Integer>> last = List.of(Collections.nCopies(kinds.count(), 0));
+        for (int size = 1; size <= MOST_PARTS; size++) {
+            List<List<Integer>> next = new ArrayList<>();
+            for (List<Integer> counts : last) {
+                int from = kinds.count() - 1;
+                while (from > 0 && counts.get(from) == 0) {
+                    from--;
+                }
+                for (int kind = from; kind < kinds.count(); kind++) {
+                    if (counts.get(kind) < kinds.piece(kind).count()) {
+                        next.add(SheetPattern.changed(counts, kind, 1));
+                    }
+                }
+            }
+            if (all.size() + next.size() > MOST_BLOCKS) {
+                break;
+            }
+            all.addAll(next);
+            last = next;
+        }
+        return all;
+    }
+
+    private List<List<Spot>> chained(List<Block> blocks) {
+        int[] need = kinds.needed();
+        List<List<Spot>> plans = new ArrayList<>();
+        for (BlockMix.Runs runs : new BlockMix(blocks, need, kinds.widest() / 8).best()) {
+            plans.add(new Chain(kinds, field.width(), layout.spacingMm()).lay(runs, need));
+        }
+        return plans;
+    }
+
+    private List<Spot> squeezed(List<Spot> plan, int budget) {
+        int[] kindOf = plan.stream().mapToInt(Spot::kind).toArray();
+        Shaking shaking = new Shaking(kinds, kindOf, layout.spacingMm(), budget);
+        Squeeze squeeze = new Squeeze(shaking, field.width(), false).from(plan, end(plan));
+        squeeze.run(FIRST_SHARE, PATIENCE, budget);
+        return squeeze.spots();
+    }
+
+    private double end(List<Spot> plan) {
+        return plan.stream()
+                .mapToDouble(spot -> kinds.outline(spot).reach(RIGHT))
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+}
