@@ -25,6 +25,7 @@ final class EdgeBranching {
     private final Field field;
     private final double spacing;
     private int nodesLeft;
+    private int nodes;
     private boolean open;
     private List<Spot> found;
 
@@ -40,13 +41,18 @@ final class EdgeBranching {
     }
 
     /** Decides with so many linear programmes at most. */
-    Verdict decide(int nodes) {
-        nodesLeft = nodes;
+    Verdict decide(int most) {
+        nodesLeft = most;
         lay(new ArrayList<>());
         if (found != null) {
             return Verdict.FITS;
         }
         return open || nodesLeft <= 0 ? Verdict.OPEN : Verdict.CANNOT;
+    }
+
+    /** How many linear programmes it took. */
+    int nodes() {
+        return nodes;
     }
 
     /** Where the parts lie if they fit. */
@@ -104,6 +110,7 @@ final class EdgeBranching {
 
     private void search() {
         nodesLeft--;
+        nodes++;
         double[] at = places.solve();
         if (at == null) {
             return;

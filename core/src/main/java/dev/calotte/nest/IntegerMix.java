@@ -17,6 +17,9 @@ final class IntegerMix {
     /** Costs that are whole multiples of this, such as cents, let a bound be rounded up. */
     private static final int DECIMALS = 4;
 
+    private static final int LEAST = 60;
+    private static final int WORK = 1_500_000;
+
     private final Columns columns;
     private final double grid;
     private int nodesLeft;
@@ -29,7 +32,8 @@ final class IntegerMix {
     private IntegerMix(Columns columns, int nodes) {
         this.columns = columns;
         this.grid = grid(columns);
-        this.nodesLeft = nodes;
+        // a programme takes the longer the more patterns and kinds there are
+        this.nodesLeft = Math.max(Math.min(nodes, LEAST), Math.min(nodes, WORK / (columns.count() + 1)));
         this.fixed = new int[columns.count()];
     }
 
@@ -43,10 +47,10 @@ final class IntegerMix {
      */
     static IntegerMix of(Columns columns, double[] need, double[] have, int nodes) {
         IntegerMix mix = new IntegerMix(columns, nodes);
-        mix.bound = mix.relaxed(need, have);
+        double cap = mix.relax(need, have);
         mix.search(need, have, 0);
         if (mix.nodesLeft > 0) {
-            mix.bound = mix.bestCost;
+            mix.bound = Math.max(mix.bound, Math.min(mix.bestCost, cap));
         }
         return mix;
     }
@@ -69,10 +73,23 @@ final class IntegerMix {
         return grid > 0 ? Math.ceil(cost / grid - ROUNDING) * grid : cost;
     }
 
-    private double relaxed(double[] need, double[] have) {
+    /**
+     * Bounds the cost, and closes all patterns that would cost more beyond the bound than one of the dearest does; returns
+     * what every plan costs that uses one of them.
+     */
+    private double relax(double[] need, double[] have) {
         Simplex simplex = new Simplex(columns, need, have, closed);
         simplex.minimise();
-        return simplex.feasible() ? raised(simplex.cost()) : Double.POSITIVE_INFINITY;
+        bound = simplex.feasible() ? raised(simplex.cost()) : Double.POSITIVE_INFINITY;
+        double[] prices = simplex.prices();
+        for (int j = 0; j < columns.count(); j++) {
+            double beyond = columns.cost(j);
+            for (int row = 0; row < prices.length; row++) {
+                beyond -= prices[row] * columns.column(j)[row];
+            }
+            closed.set(j, simplex.feasible() && beyond > columns.dearest());
+        }
+        return closed.isEmpty() ? Double.POSITIVE_INFINITY : raised(simplex.cost() + columns.dearest());
     }
 
     private boolean enough() {

@@ -1,6 +1,8 @@
 package dev.calotte.nest;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -12,16 +14,21 @@ import java.util.concurrent.Callable;
  */
 final class PatternSearch {
 
-    /** More patterns of one size than this are not looked at. */
+    /** So many patterns of one size are looked at, if the steps allow: a tenth of them, but not fewer than some. */
     private static final int MANY = 1500;
 
+    private static final int SOME = 150;
     private static final int FIRST_LOOK = 40;
+    private static final int SHORT_LOOK = 12;
+    private static final double LITTLE = 1e-6;
 
     private final Kinds kinds;
     private final PatternTrial trial;
     private final double capacity;
     private final double spacing;
     private final int threads;
+    private final int many;
+    private final int allSteps;
     private final TreeMap<String, SheetPattern> known = new TreeMap<>();
     private final List<List<SheetPattern>> levels = new ArrayList<>();
     private boolean complete = true;
@@ -34,6 +41,8 @@ final class PatternSearch {
         this.capacity = capacity;
         this.spacing = layout.spacingMm();
         this.threads = layout.threads();
+        this.allSteps = layout.steps();
+        this.many = Math.max(SOME, Math.min(MANY, allSteps / 10));
     }
 
     /** Looks at all patterns once more; returns how many descents that took. */
@@ -41,14 +50,52 @@ final class PatternSearch {
         steps = 0;
         levels.clear();
         List<List<Integer>> candidates = singles();
-        while (!candidates.isEmpty() && candidates.size() <= MANY) {
+        while (!candidates.isEmpty()) {
             List<SheetPattern> level = tried(candidates);
             levels.add(level);
-            candidates = grown(level);
+            candidates = worthiest(grown(level));
         }
-        complete = candidates.isEmpty();
         round++;
         return steps;
+    }
+
+    /**
+     * If there are too many, those that are known and the most promising others: their parts would cost more than a sheet
+     * in patterns that are known to fit, and the most for their area.
+     */
+    private List<List<Integer>> worthiest(List<List<Integer>> candidates) {
+        if (candidates.size() <= many) {
+            return candidates;
+        }
+        complete = false;
+        Columns columns = new Columns(kinds.count(), 1);
+        patterns().stream().filter(SheetPattern::fits).forEach(pattern -> columns.add(0, pattern.parts(), 1));
+        Simplex simplex = new Simplex(columns, kinds.need(), new double[] {kinds.parts()}, new BitSet());
+        simplex.minimise();
+        double[] prices = simplex.prices();
+        List<List<Integer>> before = new ArrayList<>(candidates);
+        before.removeIf(counts -> !known.containsKey(key(counts)));
+        List<List<Integer>> sorted = new ArrayList<>(candidates);
+        sorted.removeIf(counts -> known.containsKey(key(counts)) || worth(counts, prices) < 1 + LITTLE);
+        sorted.sort(Comparator.comparingDouble(counts -> -worth(counts, prices) / covered(counts)));
+        before.addAll(sorted.subList(0, Math.min(many, sorted.size())));
+        return before;
+    }
+
+    private double covered(List<Integer> counts) {
+        double covered = 0;
+        for (int kind = 0; kind < counts.size(); kind++) {
+            covered += counts.get(kind) * kinds.coveredMm2(kind, spacing);
+        }
+        return covered;
+    }
+
+    private static double worth(List<Integer> counts, double[] prices) {
+        double worth = 0;
+        for (int kind = 0; kind < counts.size(); kind++) {
+            worth += counts.get(kind) * prices[kind];
+        }
+        return worth;
     }
 
     private List<List<Integer>> singles() {
@@ -65,8 +112,10 @@ final class PatternSearch {
 
     private List<SheetPattern> tried(List<List<Integer>> candidates) {
         List<Callable<PatternTrial.Outcome>> work = new ArrayList<>();
+        int look = Math.max(SHORT_LOOK, Math.min(FIRST_LOOK, allSteps / 4 / candidates.size()))
+                << (complete ? 2 * round : 0);
         for (List<Integer> counts : candidates) {
-            work.add(() -> outcome(counts));
+            work.add(() -> outcome(counts, look));
         }
         List<SheetPattern> level = new ArrayList<>();
         for (PatternTrial.Outcome outcome : Parallel.all(threads, work)) {
@@ -78,33 +127,22 @@ final class PatternSearch {
         return level;
     }
 
-    private PatternTrial.Outcome outcome(List<Integer> counts) {
+    private PatternTrial.Outcome outcome(List<Integer> counts, int budget) {
         SheetPattern before = known.get(key(counts));
-        int budget = FIRST_LOOK << (2 * round);
-        if (before != null && !shakes(before)) {
+        if (before != null && (before.fits() || before.cannot())) {
             return new PatternTrial.Outcome(before, 0);
         }
         if (!allPartsFit(counts)) {
             return new PatternTrial.Outcome(SheetPattern.open(counts), 0);
         }
-        return before == null ? trial.look(counts, budget) : trial.shake(counts, budget, round);
-    }
-
-    /** Whether another look may change the verdict: what keeps its grain was decided or given up. */
-    private boolean shakes(SheetPattern pattern) {
-        boolean free = false;
-        for (int kind = 0; kind < kinds.count(); kind++) {
-            free |= pattern.counts().get(kind) > 0 && kinds.isFree(kind);
-        }
-        return !pattern.fits() && !pattern.cannot() && (free || round == 0);
+        return before == null ? trial.look(counts, budget) : trial.again(counts, budget, round);
     }
 
     private boolean allPartsFit(List<Integer> counts) {
-        for (int kind = 0; kind < counts.size(); kind++) {
-            boolean alone = counts.stream().mapToInt(Integer::intValue).sum() == 1;
-            if (counts.get(kind) > 0
-                    && !alone
-                    && !known.get(key(SheetPattern.changed(counts, kind, -1))).fits()) {
+        boolean alone = counts.stream().mapToInt(Integer::intValue).sum() == 1;
+        for (int kind = 0; kind < counts.size() && !alone; kind++) {
+            SheetPattern part = counts.get(kind) > 0 ? known.get(key(SheetPattern.changed(counts, kind, -1))) : null;
+            if (part != null && !part.fits()) {
                 return false;
             }
         }
@@ -121,7 +159,7 @@ final class PatternSearch {
             }
             for (int kind = last; kind < kinds.count(); kind++) {
                 List<Integer> counts = SheetPattern.changed(pattern.counts(), kind, 1);
-                if (mayFit(counts) && grown.size() <= MANY) {
+                if ((complete || pattern.fits()) && mayFit(counts)) {
                     grown.add(counts);
                 }
             }
@@ -130,20 +168,19 @@ final class PatternSearch {
     }
 
     private boolean mayFit(List<Integer> counts) {
-        double covered = 0;
         for (int kind = 0; kind < counts.size(); kind++) {
-            covered += counts.get(kind) * kinds.coveredMm2(kind, spacing);
             if (counts.get(kind) > kinds.piece(kind).count()) {
                 return false;
             }
             if (counts.get(kind) > 0) {
                 SheetPattern part = known.get(key(SheetPattern.changed(counts, kind, -1)));
-                if (part == null || part.cannot()) {
+                // what was left out before is no reason to leave out more
+                if (part == null ? complete : part.cannot()) {
                     return false;
                 }
             }
         }
-        return covered <= capacity;
+        return covered(counts) <= capacity;
     }
 
     private static String key(List<Integer> counts) {

@@ -6,7 +6,10 @@ import java.util.List;
 final class PatternTrial {
 
     /** How many linear programmes one pattern may take; most are decided in some dozens. */
-    private static final int NODES = 20_000;
+    private static final int NODES = 50_000;
+
+    /** So many linear programmes take as long as a step. */
+    private static final int NODES_A_STEP = 50;
 
     private static final int PATIENCE = 15;
 
@@ -22,23 +25,25 @@ final class PatternTrial {
 
     /** The first look. */
     Outcome look(List<Integer> counts, int steps) {
-        int[] kindOf = SheetPattern.kindOf(counts);
         for (Manner manner : new Manner[] {Manner.ALONG, Manner.ANY}) {
             Filling filling = new Filling(kinds, field, new Manners(spacing, manner));
             if (fill(filling, counts)) {
                 return fits(counts, filling.spots(), 1);
             }
         }
-        for (int kind : kindOf) {
-            if (kinds.isFree(kind)) {
-                return shake(counts, steps, 0);
-            }
+        if (isFree(counts)) {
+            return shake(counts, steps, 0);
         }
-        EdgeBranching branching = new EdgeBranching(kinds, kindOf, field, spacing);
-        EdgeBranching.Verdict verdict = branching.decide(NODES);
+        return decide(counts, Math.min(NODES, NODES_A_STEP * steps));
+    }
+
+    private Outcome decide(List<Integer> counts, int nodes) {
+        EdgeBranching branching = new EdgeBranching(kinds, SheetPattern.kindOf(counts), field, spacing);
+        EdgeBranching.Verdict verdict = branching.decide(nodes);
+        int steps = 1 + branching.nodes() / NODES_A_STEP;
         return verdict == EdgeBranching.Verdict.FITS
-                ? fits(counts, branching.spots(), 1)
-                : new Outcome(new SheetPattern(counts, verdict, List.of()), 1);
+                ? fits(counts, branching.spots(), steps)
+                : new Outcome(new SheetPattern(counts, verdict, List.of()), steps);
     }
 
     /** The parts of a filling stand in the order in which they were added, so they are given back by kind. */
@@ -53,8 +58,21 @@ final class PatternTrial {
         return true;
     }
 
-    /** Another look, with other luck. */
-    Outcome shake(List<Integer> counts, int steps, int round) {
+    /** Another look, with other luck, or more of it. */
+    Outcome again(List<Integer> counts, int steps, int round) {
+        return isFree(counts) ? shake(counts, steps, round) : decide(counts, Math.min(NODES, NODES_A_STEP * steps));
+    }
+
+    private boolean isFree(List<Integer> counts) {
+        for (int kind = 0; kind < counts.size(); kind++) {
+            if (counts.get(kind) > 0 && kinds.isFree(kind)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Outcome shake(List<Integer> counts, int steps, int round) {
         Shaking shaking = new Shaking(kinds, SheetPattern.kindOf(counts), spacing, counts.hashCode() * 31L + round)
                 .within(field.length(), field.width(), false);
         return shaking.fits(steps, PATIENCE)

@@ -5,6 +5,7 @@ import dev.calotte.stock.Stock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.Callable;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -16,6 +17,9 @@ public final class SheetPlan {
 
     /** Of so many parts a sheet all patterns are listed. */
     private static final int FEW = 5;
+
+    /** Of more parts the first plan is made in fewer manners. */
+    private static final int MANY = 300;
 
     private final Kinds kinds;
     private final List<Stock> stocks;
@@ -102,17 +106,23 @@ public final class SheetPlan {
         return best;
     }
 
-    /** First plans in all manners. */
+    /** First plans in all manners, of many parts in those only that are the best as a rule. */
     private List<List<Filled>> firsts(List<Field> order) {
-        List<List<Filled>> plans = new ArrayList<>();
+        List<Manner> manners = List.of(Manner.values());
+        if (kinds.areGrained()) {
+            manners = List.of(Manner.ANY);
+        } else if (kinds.parts() > MANY) {
+            manners = List.of(Manner.ALONG, Manner.LONGEST_ALONG);
+        }
+        List<Callable<List<Filled>>> work = new ArrayList<>();
         for (Kinds some : kinds.areMirrored() ? List.of(kinds, kinds.faceUp()) : List.of(kinds)) {
-            for (Manner manner : kinds.areGrained() ? List.of(Manner.ANY) : List.of(Manner.values())) {
+            for (Manner manner : manners) {
                 FirstFit fit = new FirstFit(some, order, have, new Manners(layout.spacingMm(), manner));
-                if (fit.lay(kinds.needed())) {
-                    plans.add(fit.filled());
-                }
+                work.add(() -> fit.lay(kinds.needed()) ? fit.filled() : List.of());
             }
         }
+        List<List<Filled>> plans = new ArrayList<>(Parallel.all(layout.threads(), work));
+        plans.removeIf(List::isEmpty);
         return plans;
     }
 
