@@ -3,6 +3,7 @@ package dev.calotte.nest;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.util.FastMath;
 
@@ -17,11 +18,13 @@ final class Chain {
     /** So many parts at the end of a run may stand in the way of so many of the next. */
     private static final int NEAR = 14;
 
+    private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
+
     private final Kinds kinds;
     private final double width;
     private final double spacing;
-    private List<Spot> spots = new ArrayList<>();
-    private int[] left;
+    private List<Spot> spots = List.of();
+    private int[] left = {};
 
     Chain(Kinds kinds, double width, double spacing) {
         this.kinds = kinds;
@@ -29,13 +32,25 @@ final class Chain {
         this.spacing = spacing;
     }
 
-    /** Lays the runs in this order; what is more than is needed is left out. */
+    /** Lays the runs, three or fewer in every order; what is more than is needed is left out. */
     List<Spot> lay(BlockMix.Runs runs, int[] need) {
-        left = need.clone();
-        for (int run = 0; run < runs.blocks().size(); run++) {
-            append(runs.blocks().get(run), runs.times().get(run));
+        int count = runs.blocks().size();
+        List<Spot> best = List.of();
+        for (int[] order : count <= ORDERS[0].length
+                ? ORDERS
+                : new int[][] {IntStream.range(0, count).toArray()}) {
+            spots = new ArrayList<>();
+            left = need.clone();
+            for (int run : order) {
+                if (run < count) {
+                    append(runs.blocks().get(run), runs.times().get(run));
+                }
+            }
+            if (best.isEmpty() || end(spots) < end(best)) {
+                best = spots;
+            }
         }
-        return spots;
+        return best;
     }
 
     private void append(Block block, int times) {

@@ -13,12 +13,16 @@ final class Kinds {
     private final List<Piece> pieces;
     private final List<ConvexPolygon> over = new ArrayList<>();
     private final List<List<Stand>> stands = new ArrayList<>();
+    private final List<List<Stand>> flush = new ArrayList<>();
 
     Kinds(List<Piece> pieces) {
         this.pieces = List.copyOf(pieces);
         for (int kind = 0; kind < pieces.size(); kind++) {
             over.add(mirrored(pieces.get(kind).outline()));
             stands.add(isFree(kind) ? List.of() : grained(kind));
+        }
+        for (int kind = 0; kind < pieces.size(); kind++) {
+            flush.add(flush(kind, Manner.ANY));
         }
     }
 
@@ -152,6 +156,11 @@ final class Kinds {
     /** The ways to lay a piece that must keep its grain; empty if any turn will do. */
     List<Stand> stands(int kind) {
         return stands.get(kind);
+    }
+
+    /** Ways to lay a piece with a side along or across the stock. */
+    List<Stand> flush(int kind) {
+        return flush.get(kind);
     }
 
     /** Ways worth trying first: those of the grain, or with a side along an edge of the stock. */

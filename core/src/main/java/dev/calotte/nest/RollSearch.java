@@ -1,6 +1,7 @@
 package dev.calotte.nest;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +19,9 @@ final class RollSearch {
     private static final int MOST_BLOCKS = 160;
     private static final int MOST_PARTS = 6;
     private static final int SQUEEZED = 6;
+    private static final int FEW = 24;
+    private static final int STARTS = 8;
+    private static final int THROWN_PATIENCE = 80;
     private static final double FIRST_SHARE = 0.002;
     private static final int PATIENCE = 6;
 
@@ -34,7 +38,8 @@ final class RollSearch {
     /** The best of what is given and what is found, all on one roll; empty if it is longer than the roll. */
     List<Spot> search(List<List<Spot>> given) {
         List<List<Spot>> plans = new ArrayList<>(given);
-        plans.addAll(chained(blocks()));
+        boolean few = kinds.parts() <= FEW;
+        plans.addAll(few ? thrown(plans) : chained(blocks()));
         plans.sort(Comparator.comparingDouble(this::end));
         List<Callable<List<Spot>>> work = new ArrayList<>();
         int share = layout.steps() / 4 / SQUEEZED;
@@ -48,6 +53,40 @@ final class RollSearch {
             }
         }
         return best.isEmpty() || end(best) > field.length() ? List.of() : best;
+    }
+
+    /** Few parts are thrown in anew and squeezed, several times over. */
+    private List<List<Spot>> thrown(List<List<Spot>> given) {
+        double length = Double.POSITIVE_INFINITY;
+        for (List<Spot> plan : given) {
+            length = Math.min(length, end(plan));
+        }
+        double best = length;
+        List<Callable<List<Spot>>> work = new ArrayList<>();
+        for (int start = 0; start < STARTS && length < Double.POSITIVE_INFINITY; start++) {
+            int seed = start;
+            work.add(() -> thrown(best, seed, layout.steps() * 3 / 4 / STARTS));
+        }
+        return Parallel.all(layout.threads(), work).stream()
+                .filter(plan -> !plan.isEmpty())
+                .toList();
+    }
+
+    private List<Spot> thrown(double length, int seed, int budget) {
+        int[] kindOf = SheetPattern.kindOf(Arrays.stream(kinds.needed()).boxed().toList());
+        Shaking shaking = new Shaking(kinds, kindOf, layout.spacingMm(), seed);
+        List<Spot> best = List.of();
+        double shortest = length;
+        while (shaking.steps() < budget) {
+            shaking.within(shortest, field.width(), false).scatter();
+            if (shaking.settle(THROWN_PATIENCE)) {
+                Squeeze squeeze = new Squeeze(shaking, field.width(), false).from(shaking.spots(), shortest);
+                squeeze.run(0.01, THROWN_PATIENCE, budget - shaking.steps());
+                best = squeeze.spots();
+                shortest = squeeze.length();
+            }
+        }
+        return best;
     }
 
     private List<Block> blocks() {

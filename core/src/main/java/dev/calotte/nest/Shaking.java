@@ -20,6 +20,9 @@ final class Shaking {
     /** A descent counts once more for so many parts. */
     private static final int MANY = 10;
 
+    /** One in so many turns lays a side along or across the field. */
+    private static final int FLUSH = 2;
+
     private static final double BETTER = 0.9999;
 
     private final Kinds kinds;
@@ -82,13 +85,13 @@ final class Shaking {
     }
 
     private void turn(int i, double[] into) {
-        if (kinds.isFree(kindOf[i])) {
+        if (kinds.isFree(kindOf[i]) && random.nextInt(FLUSH) > 0) {
             into[3 * i + 2] = random.nextDouble() * 2 * FastMath.PI * bodies.radius[i];
             if (kinds.mirrors(kindOf[i])) {
                 lay(i, random.nextBoolean());
             }
         } else {
-            List<Stand> stands = kinds.stands(kindOf[i]);
+            List<Stand> stands = kinds.flush(kindOf[i]);
             Stand stand = stands.get(random.nextInt(stands.size()));
             lay(i, stand.mirrored());
             into[3 * i + 2] = stand.turnRad() * bodies.radius[i];

@@ -67,14 +67,19 @@ public final class SheetPlan {
         if (layout.steps() > 0) {
             best = onRolls(best);
         }
+        boolean listed = false;
         if (layout.steps() > 0 && mostOnASheet(best) <= FEW) {
             SheetMix mix = new SheetMix(kinds, fields, have, charges, layout);
             mix.search();
             best = better(best, mix.best());
+            listed = mix.bound() > 0;
             if (mix.bound() > bound && fields.stream().noneMatch(Field::isRoll)) {
                 bound = mix.bound();
                 proof = Goal.Proof.ALL_PATTERNS;
             }
+        }
+        if (layout.steps() > 0 && !listed && charges.cost(best) > bound) {
+            best = better(best, new Emptying(kinds, charges, layout, best).empty());
         }
         return finish(best, new Goal(charges.measure(), charges.cost(best), bound, proof));
     }
