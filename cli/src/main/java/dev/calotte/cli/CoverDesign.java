@@ -1,6 +1,7 @@
 package dev.calotte.cli;
 
 import dev.calotte.choose.CoverFit;
+import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.Mends;
 import java.util.Optional;
 
@@ -9,5 +10,6 @@ import java.util.Optional;
  *
  * @param fit how it is cut and how that fits its stock
  * @param mends what would help, if it does not fit
+ * @param plan how it is laid on its stock, if that is known and everything fits
  */
-public record CoverDesign(CoverFit fit, Optional<Mends> mends) {}
+public record CoverDesign(CoverFit fit, Optional<Mends> mends, Optional<CoverPlan> plan) {}

@@ -3,6 +3,7 @@ package dev.calotte.cli;
 import dev.calotte.assembly.Accuracy;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
+import dev.calotte.choose.BarNeeds;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
@@ -10,6 +11,7 @@ import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
+import dev.calotte.nest.BarPlan;
 import dev.calotte.parts.JoineryNotes;
 import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
@@ -25,6 +27,7 @@ import java.util.stream.Stream;
  * @param dome its geometry
  * @param parts its kinds
  * @param riser the wall under its base ring, if there is one
+ * @param bars how its struts are cut from bars, if the brief names them
  * @param covers its covers, how they are cut and how that fits their stock
  * @param widest what limits the size, where a cover decides it
  * @param cautions what to mind
@@ -34,6 +37,7 @@ public record Design(
         Dome dome,
         Parts parts,
         Optional<RiserWall> riser,
+        Optional<BarPlan> bars,
         List<CoverDesign> covers,
         Optional<WidestFor> widest,
         List<Caution> cautions) {
@@ -45,6 +49,7 @@ public record Design(
      * @param dome its geometry
      * @param parts its kinds
      * @param riser the wall under its base ring, if there is one
+     * @param bars how its struts are cut
      * @param covers its covers
      * @param widest what limits the size
      * @param cautions what to mind
@@ -82,9 +87,10 @@ public record Design(
      * Computes what a brief asks for.
      *
      * @param project what is asked for
+     * @param steps how much work is spent on laying its covers, see {@link dev.calotte.nest.Layout}
      * @return the design
      */
-    static Design of(Project project) {
+    static Design of(Project project, int steps) {
         Optional<WidestFor> widest = CoverDesigns.widest(project);
         DomeSpec spec = widest.map(WidestFor::size)
                 .or(() -> longestCut(project))
@@ -95,10 +101,12 @@ public record Design(
         Parts parts = project.openings().isEmpty() ? whole : Parts.of(dome, project.joinery());
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
-        List<CoverDesign> covers = CoverDesigns.of(project, parts);
+        List<CoverDesign> covers = CoverDesigns.of(project, parts, steps);
         List<Caution> cautions = Cautions.of(
                 parts, project.covers().stream().map(Covering::cover).toList());
-        return new Design(project, dome, parts, riser, covers, widest, cautions);
+        Optional<BarPlan> bars =
+                project.bars().isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, project.bars()));
+        return new Design(project, dome, parts, riser, bars, covers, widest, cautions);
     }
 
     private static Optional<Size> longestCut(Project project) {

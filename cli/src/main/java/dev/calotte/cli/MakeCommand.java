@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,12 +40,21 @@ final class MakeCommand implements Callable<Integer> {
                     + " the brief's name.")
     private Path out;
 
+    @Option(
+            names = "--steps",
+            paramLabel = "N",
+            defaultValue = Session.USUAL_STEPS,
+            description =
+                    "How much work is spent on laying parts on sheets and rolls (${DEFAULT-VALUE}); a million steps"
+                            + " take about a minute. The same number always gives the same plan.")
+    private int steps;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        return Session.run(brief, spec.commandLine().getErr(), this::write);
+        return Session.run(brief, spec.commandLine().getErr(), steps, this::write);
     }
 
     private void write(Design design) {
@@ -79,6 +89,10 @@ final class MakeCommand implements Callable<Integer> {
                 design.project().title(),
                 design.parts(),
                 design.covers().stream().map(CoverDesign::fit).toList(),
+                design.covers().stream()
+                        .map(CoverDesign::plan)
+                        .flatMap(Optional::stream)
+                        .toList(),
                 design.project().units(),
                 design.project().modelScale()));
         for (Document document : documents) {

@@ -12,13 +12,17 @@ import java.util.function.Consumer;
 /** Reads a brief, computes it and hands it on; what goes wrong with the input is explained and ends in exit code 2. */
 final class Session {
 
+    /** A tenth of a second or so of work on laying parts. */
+    static final String USUAL_STEPS = "2000";
+
     private Session() {}
 
-    static int run(Path path, PrintWriter err, Consumer<Design> work) {
+    /** The work is done with a design whose covers are laid with so many steps. */
+    static int run(Path path, PrintWriter err, int steps, Consumer<Design> work) {
         Optional<BriefText> brief = Optional.empty();
         try {
             brief = Optional.of(BriefText.read(path));
-            work.accept(Design.of(brief.get().project()));
+            work.accept(Design.of(brief.get().project(), steps));
             return 0;
         } catch (CalotteException e) {
             for (Problem problem : e.problems()) {

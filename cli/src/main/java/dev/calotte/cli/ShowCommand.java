@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -19,6 +20,15 @@ final class ShowCommand implements Callable<Integer> {
     @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
     private Path brief;
 
+    @Option(
+            names = "--steps",
+            paramLabel = "N",
+            defaultValue = Session.USUAL_STEPS,
+            description =
+                    "How much work is spent on laying parts on sheets and rolls (${DEFAULT-VALUE}); a million steps"
+                            + " take about a minute. The same number always gives the same plan.")
+    private int steps;
+
     @Spec
     private CommandSpec spec;
 
@@ -28,6 +38,7 @@ final class ShowCommand implements Callable<Integer> {
         int code = Session.run(
                 brief,
                 spec.commandLine().getErr(),
+                steps,
                 design -> ShowPage.of(design).forEach(out::println));
         out.flush();
         return code;

@@ -22,6 +22,9 @@ final class SeamSearch {
     /** Where no more of a strip than this fits, its length is the trouble. */
     private static final double LEAST_MM = 1;
 
+    /** So that a part which is as wide as its stock can still be moved onto it. */
+    private static final double SPARE_MM = 1e-3;
+
     private static final double STEP_MM = 1e-7;
 
     private final Seams seams;
@@ -50,7 +53,9 @@ final class SeamSearch {
 
     /** Whether a part fits; one of which nothing is left does. */
     private boolean fits(double from, double to) {
-        return seams.between(from, to).map(part -> Fit.of(part, stocks).fits()).orElse(true);
+        return seams.between(from, to)
+                .map(part -> Fit.of(part, stocks).overByMm() <= -SPARE_MM)
+                .orElse(true);
     }
 
     /** The highest next seam under which the part still fits. */

@@ -1,6 +1,7 @@
 package dev.calotte.output;
 
 import dev.calotte.choose.CoverFit;
+import dev.calotte.choose.CoverPlan;
 import dev.calotte.parts.Parts;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
@@ -11,21 +12,25 @@ import java.util.List;
  * @param title what to call the dome
  * @param parts the parts of the dome
  * @param covers its covers; with none, the patterns are the net panels
+ * @param plans how the covers are laid on their stock, as far as they are
  * @param units how lengths are written for people
  * @param modelScale how many times smaller the model is, above 0
  */
-public record Contents(String title, Parts parts, List<CoverFit> covers, UnitSystem units, double modelScale) {
+public record Contents(
+        String title, Parts parts, List<CoverFit> covers, List<CoverPlan> plans, UnitSystem units, double modelScale) {
 
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param title what to call the dome
      * @param parts the parts of the dome
      * @param covers its covers
+     * @param plans how the covers are laid
      * @param units how lengths are written for people
      * @param modelScale how many times smaller the model is
      */
     public Contents {
         covers = List.copyOf(covers);
+        plans = List.copyOf(plans);
     }
 }

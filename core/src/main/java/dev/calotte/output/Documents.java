@@ -2,6 +2,7 @@ package dev.calotte.output;
 
 import dev.calotte.document.Document;
 import dev.calotte.drawing.CoverPatterns;
+import dev.calotte.drawing.CoverSheets;
 import dev.calotte.drawing.DomePicture;
 import dev.calotte.drawing.HubPlates;
 import dev.calotte.drawing.PanelPatterns;
@@ -34,6 +35,7 @@ public final class Documents {
             documents.addAll(PanelPatterns.of(parts, contents.units()));
         }
         contents.covers().forEach(cover -> documents.addAll(CoverPatterns.of(cover, contents.units())));
+        contents.plans().forEach(plan -> documents.addAll(CoverSheets.of(plan, contents.units())));
         documents.addAll(HubPlates.of(parts));
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
             documents.add(DomePicture.of(contents.title(), parts));

@@ -28,8 +28,8 @@ class DocumentsTest {
 
     private static List<String> names(int frequency) {
         Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(frequency), Size.radius(3000)));
-        return Documents.of(
-                        new Contents("dome", Parts.of(dome, Joinery.nodeToNode()), List.of(), UnitSystem.METRIC, 20))
+        return Documents.of(new Contents(
+                        "dome", Parts.of(dome, Joinery.nodeToNode()), List.of(), List.of(), UnitSystem.METRIC, 20))
                 .stream()
                 .map(Document::name)
                 .toList();

@@ -50,9 +50,10 @@ final class CoverReader {
                 .with(allowances())
                 .with(treatment());
         Optional<Fasteners> fasteners = fasteners();
-        Covering covering =
-                new Covering(fasteners.map(cover::with).orElse(cover), new StockReader(fields, units).stocks());
-        fields.later("spacing");
+        Covering covering = new Covering(
+                fasteners.map(cover::with).orElse(cover),
+                new StockReader(fields, units).stocks(),
+                fields.read("spacing", 0.0, Measured.notBelowZero(units)));
         fields.close();
         return covering;
     }

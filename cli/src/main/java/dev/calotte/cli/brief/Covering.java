@@ -9,14 +9,16 @@ import java.util.List;
  *
  * @param cover how its pieces are cut
  * @param stocks sheets and rolls, the first named first; none if the brief does not say
+ * @param spacingMm how far its pieces stay apart on the stock
  */
-public record Covering(Cover cover, List<Stock> stocks) {
+public record Covering(Cover cover, List<Stock> stocks, double spacingMm) {
 
     /**
      * Copies the list.
      *
      * @param cover how its pieces are cut
      * @param stocks sheets and rolls
+     * @param spacingMm how far its pieces stay apart
      */
     public Covering {
         stocks = List.copyOf(stocks);

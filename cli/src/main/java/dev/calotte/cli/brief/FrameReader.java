@@ -6,6 +6,7 @@ import dev.calotte.parts.HubPlate;
 import dev.calotte.parts.Joinery;
 import dev.calotte.problem.Problem;
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.stock.Bar;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +37,17 @@ final class FrameReader {
         this.units = units;
     }
 
-    /** How struts meet hubs; wherever a problem was noted it holds a stopgap. */
-    static Joinery read(Fields frame, UnitSystem units) {
-        return new FrameReader(frame, units).joinery();
+    /**
+     * What the section says.
+     *
+     * @param joinery how struts meet hubs; wherever a problem was noted it holds a stopgap
+     * @param bars what they are cut from
+     */
+    record Frame(Joinery joinery, List<Bar> bars) {}
+
+    static Frame read(Fields frame, UnitSystem units) {
+        List<Bar> bars = new BarReader(frame, units).bars();
+        return new Frame(new FrameReader(frame, units).joinery(), bars);
     }
 
     private Joinery joinery() {
@@ -49,7 +58,6 @@ final class FrameReader {
         Optional<HubPlate> plate = frame.has("hub-plate")
                 ? Optional.of(hubPlate(frame.section("hub-plate")))
                 : absent("hub-plate", Optional.empty());
-        frame.later("bar");
         frame.close();
         Joinery joinery = new Joinery(gaps, ends, merge, tolerance, plate);
         if (sound) {

@@ -86,7 +86,8 @@ final class Numbers {
         return ratio.doubleValue();
     }
 
-    private static Optional<BigDecimal> decimal(String text) {
+    /** A number from 0 up, with or without a decimal point. */
+    static Optional<BigDecimal> decimal(String text) {
         int point = text.indexOf('.');
         if (text.length() > MOST_DIGITS) {
             return Optional.empty();

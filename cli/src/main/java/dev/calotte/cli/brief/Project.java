@@ -2,6 +2,7 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.parts.Joinery;
+import dev.calotte.stock.Bar;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
 
@@ -14,6 +15,7 @@ import java.util.List;
  * @param riserMm the height of a wall under its base ring, 0 for none
  * @param openings what is left out of it
  * @param joinery how its struts meet its hubs
+ * @param bars what its struts are cut from; none if the brief does not say
  * @param size by what it wants to be sized
  * @param covers its covers, each with its stock
  * @param modelScale how many times smaller the scale model is, 20 for 1:20
@@ -26,6 +28,7 @@ public record Project(
         double riserMm,
         List<OpeningRequest> openings,
         Joinery joinery,
+        List<Bar> bars,
         SizeWish size,
         List<Covering> covers,
         double modelScale,
@@ -40,12 +43,14 @@ public record Project(
      * @param riserMm the height of a wall under its base ring, 0 for none
      * @param openings what is left out of it
      * @param joinery how its struts meet its hubs
+     * @param bars what its struts are cut from
      * @param size by what it wants to be sized
      * @param covers its covers
      * @param modelScale how many times smaller the scale model is
      * @param files the families of files to write
      */
     public Project {
+        bars = List.copyOf(bars);
         covers = List.copyOf(covers);
         openings = List.copyOf(openings);
         files = List.copyOf(files);

@@ -1,7 +1,6 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.dome.DomeSpec;
-import dev.calotte.parts.Joinery;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
@@ -38,7 +37,7 @@ final class ProjectReader {
     private Project project() {
         Fields dome = top.section("dome");
         Fields size = top.section("size");
-        Joinery joinery = FrameReader.read(top.section("frame"), units);
+        FrameReader.Frame frame = FrameReader.read(top.section("frame"), units);
         List<Covering> covers = covers();
         SizeWish wish = SizeReader.read(size, units, covers);
         DomeReader reader = new DomeReader(dome, units);
@@ -47,7 +46,8 @@ final class ProjectReader {
         double scale = modelScale();
         checkOutput();
         List<OpeningRequest> openings = OpeningsReader.read(top);
-        return new Project(title, units, spec, riserMm, openings, joinery, wish, covers, scale, files());
+        return new Project(
+                title, units, spec, riserMm, openings, frame.joinery(), frame.bars(), wish, covers, scale, files());
     }
 
     private List<Covering> covers() {

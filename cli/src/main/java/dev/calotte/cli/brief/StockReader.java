@@ -33,7 +33,7 @@ record StockReader(Fields fields, UnitSystem units) {
     private Optional<Stock> stock(Fields item) {
         item.notTogether(List.of("sheet", "roll"));
         double margin = item.read("margin", 0.0, Measured.notBelowZero(units));
-        item.later("price", "price-per-metre", "mass-per-area", "have", "outline");
+        item.later("outline");
         Optional<Stock> stock = item.offers("roll") ? roll(item, margin) : sheet(item, margin);
         item.close();
         return stock;
@@ -41,19 +41,21 @@ record StockReader(Fields fields, UnitSystem units) {
 
     private Optional<Stock> sheet(Fields item, double margin) {
         item.require("sheet", EXAMPLE);
+        Terms terms = TermsReader.read(item, "price", "mass-per-area");
         List<Double> sides = item.read("sheet", List.of(), Measured.pair(units, EXAMPLE));
         return sides.isEmpty()
                 ? Optional.empty()
-                : made(item, () -> new Sheet(sides.get(0), sides.get(1), margin, Terms.OPEN));
+                : made(item, () -> new Sheet(sides.get(0), sides.get(1), margin, terms));
     }
 
     private Optional<Stock> roll(Fields item, double margin) {
         item.offers("sheet");
+        Terms terms = TermsReader.read(item, "price-per-metre", "mass-per-area");
         double width = item.read("roll", 0.0, Measured.size(units));
         double length = item.read("length", 0.0, Measured.size(units));
         OptionalDouble ends = item.has("length") ? OptionalDouble.of(length) : OptionalDouble.empty();
         return item.sound("roll") && item.sound("length")
-                ? made(item, () -> new Roll(width, margin, ends, Terms.OPEN))
+                ? made(item, () -> new Roll(width, margin, ends, terms))
                 : Optional.empty();
     }
 

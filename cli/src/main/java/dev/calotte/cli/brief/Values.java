@@ -54,7 +54,8 @@ final class Values {
         return node -> quantity(node, Area::parseMm2);
     }
 
-    private static double quantity(Node node, ToDoubleFunction<String> parser) {
+    /** A quantity with its unit. */
+    static double quantity(Node node, ToDoubleFunction<String> parser) {
         try {
             return parser.applyAsDouble(text(node));
         } catch (UnitException e) {

@@ -36,6 +36,9 @@ final class CoverJson {
                 json.object(() -> piece(fit, piece, cover.fit().stocks()));
             }
         });
+        if (cover.plan().isPresent()) {
+            json.object("plan", () -> new PlanJson(json).plan(cover.plan().get()));
+        }
         if (cover.mends().isPresent()) {
             json.object("mends", () -> mends(cover.mends().get()));
         }

@@ -61,6 +61,7 @@ final class CoverLines {
             lines.add("  and " + (kinds.size() - MOST_ROWS) + " more kinds: tables/patterns.csv of `make`");
         }
         addSeams();
+        cover.plan().ifPresent(plan -> lines.addAll(ShowPage.wrapped(2, PlanLines.ofCover(plan, units))));
         cover.mends().ifPresent(this::addMends);
         return lines;
     }

@@ -83,6 +83,9 @@ public final class DomeJson {
         new OpeningJson(json).write(parts);
         new RiserJson(json).write(design.riser());
         new CoverJson(json).write(design.covers());
+        if (design.bars().isPresent()) {
+            json.object("bars", () -> new PlanJson(json).bars(design.bars().get()));
+        }
         new BaseJson(json).write(SettingOut.of(parts), design.accuracy());
         json.objects("cautions", design.cautions(), this::caution);
     }

@@ -56,6 +56,7 @@ public final class ShowPage {
         page.lines.addAll(AccuracyLines.of(design.accuracy(), page.units));
         page.lines.addAll(RiserLines.of(design));
         page.lines.addAll(OpeningLines.of(design.parts()));
+        page.lines.addAll(PlanLines.ofBars(design));
         page.lines.addAll(CoverLines.of(design));
         page.addNotes();
         page.addCautions();

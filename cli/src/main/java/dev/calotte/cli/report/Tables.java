@@ -49,7 +49,11 @@ public final class Tables {
         if (!design.covers().isEmpty()) {
             files.put("patterns.csv", PatternTable.of(design.covers()));
         }
-        files.put("bill.csv", tables.bill() + RiserTable.bill(design.riser()));
+        if (design.covers().stream().anyMatch(cover -> cover.plan().isPresent())) {
+            files.put("sheets.csv", PlanTables.sheets(design.covers()));
+        }
+        design.bars().ifPresent(plan -> files.put("bars.csv", PlanTables.bars(plan)));
+        files.put("bill.csv", tables.bill() + RiserTable.bill(design.riser()) + PlanTables.bill(design));
         if (!design.dome().baseRing().isEmpty()) {
             files.put(
                     "base.csv",

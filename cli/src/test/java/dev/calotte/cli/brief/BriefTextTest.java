@@ -37,6 +37,7 @@ class BriefTextTest {
                         0,
                         List.of(),
                         Joinery.gap(19.05),
+                        List.of(),
                         new SizeWish.Given(dome.size()),
                         List.of(),
                         12.5,

@@ -1,0 +1,87 @@
+package dev.calotte.cli.report;
+
+import dev.calotte.choose.CoverPlan;
+import dev.calotte.cli.Design;
+import dev.calotte.nest.BarPlan;
+import dev.calotte.nest.CutBar;
+import dev.calotte.nest.CutSheet;
+import dev.calotte.nest.Goal;
+import dev.calotte.nest.Measure;
+import dev.calotte.stock.Roll;
+import dev.calotte.units.NumberText;
+import dev.calotte.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What has to be bought, in words: how much, how well it is used, and how much less it could be at most. */
+final class PlanLines {
+
+    private final UnitSystem units;
+
+    private PlanLines(UnitSystem units) {
+        this.units = units;
+    }
+
+    /** The bars; nothing where the brief names none. */
+    static List<String> ofBars(Design design) {
+        List<String> lines = new ArrayList<>();
+        design.bars().ifPresent(plan -> {
+            lines.add("");
+            lines.addAll(ShowPage.wrapped(0, new PlanLines(design.project().units()).bars(plan)));
+        });
+        return lines;
+    }
+
+    /** The stock of a cover. */
+    static String ofCover(CoverPlan plan, UnitSystem units) {
+        return new PlanLines(units).cover(plan);
+    }
+
+    private String bars(BarPlan plan) {
+        String lengths = plan.bars().stream()
+                .map(CutBar::bar)
+                .map(bar -> units.longLength(bar.lengthMm()))
+                .distinct()
+                .collect(Collectors.joining(" and "));
+        return "Bars: " + plan.bars().size() + " of " + lengths + ", " + percent(plan.utilisation()) + " used, "
+                + goal(plan.goal());
+    }
+
+    private String cover(CoverPlan plan) {
+        List<CutSheet> sheets = plan.plan().sheets();
+        double roll = sheets.stream()
+                .filter(sheet -> sheet.stock() instanceof Roll)
+                .mapToDouble(CutSheet::lengthMm)
+                .sum();
+        long count = sheets.stream()
+                .filter(sheet -> !(sheet.stock() instanceof Roll))
+                .count();
+        List<String> used = new ArrayList<>();
+        if (count > 0) {
+            used.add(count == 1 ? "1 sheet" : count + " sheets");
+        }
+        if (roll > 0) {
+            used.add(units.longLength(roll) + " of roll");
+        }
+        return "Uses " + String.join(" and ", used) + ", " + percent(plan.plan().utilisation()) + " of it in panels, "
+                + goal(plan.plan().goal());
+    }
+
+    private String goal(Goal goal) {
+        return goal.proven() ? "proven the least." : "at least " + amount(goal.measure(), goal.bound()) + ".";
+    }
+
+    private String amount(Measure measure, double bound) {
+        return switch (measure) {
+            case PRICE -> NumberText.fixed(bound, 2) + " in price";
+            case PIECES -> NumberText.trimmed(Math.ceil(bound - 1e-9), 0);
+            case LENGTH_MM -> units.longLength(bound);
+            case AREA_MM2 -> units.area(bound);
+        };
+    }
+
+    private static String percent(double part) {
+        return NumberText.fixed(100 * part, 1) + " %";
+    }
+}

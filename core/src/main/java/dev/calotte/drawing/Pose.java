@@ -1,0 +1,50 @@
+package dev.calotte.drawing;
+
+import dev.calotte.nest.Placed;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+
+/**
+ * Where a pattern's frame lies in a drawing: mirrored in its y axis or not, then turned, then shifted.
+ *
+ * @param mirrored whether x changes its sign first
+ * @param cos of the turn
+ * @param sin of the turn
+ * @param shift where the frame's origin lies
+ */
+record Pose(boolean mirrored, double cos, double sin, Vector2D shift) {
+
+    static Pose shifted(Vector2D shift) {
+        return new Pose(false, 1, 0, shift);
+    }
+
+    static Pose of(Placed placed) {
+        return new Pose(
+                placed.mirrored(),
+                StrictMath.cos(placed.turnRad()),
+                StrictMath.sin(placed.turnRad()),
+                new Vector2D(placed.xMm(), placed.yMm()));
+    }
+
+    Vector2D at(Vector2D point) {
+        double x = mirrored ? -point.getX() : point.getX();
+        double y = point.getY();
+        return new Vector2D(cos * x - sin * y, sin * x + cos * y).add(shift);
+    }
+
+    /** A chain of points; in reverse where the pose mirrors, so that it runs the same way round. */
+    double[] xy(List<Vector2D> points) {
+        List<Vector2D> placed = new ArrayList<>(points.stream().map(this::at).toList());
+        if (mirrored) {
+            Collections.reverse(placed);
+        }
+        double[] xy = new double[2 * placed.size()];
+        for (int i = 0; i < placed.size(); i++) {
+            xy[2 * i] = placed.get(i).getX();
+            xy[2 * i + 1] = placed.get(i).getY();
+        }
+        return xy;
+    }
+}
