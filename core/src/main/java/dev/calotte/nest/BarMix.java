@@ -16,6 +16,10 @@ final class BarMix {
     private static final int MANY = 4000;
 
     private static final int NODES = 4000;
+    private static final int ROUNDS = 600;
+    private static final int DIVE_ROUNDS = 12;
+    private static final double ROUNDING = 1e-9;
+    private static final double TOLERANCE = 1e-7;
 
     private final List<Bar> bars;
     private final BarLengths lengths;
@@ -46,10 +50,10 @@ final class BarMix {
             return new Mix(patterns.columns(), mix, mix.bound(), Goal.Proof.ALL_PATTERNS);
         }
         Columns columns = singles();
-        generate(columns);
-        double bound = IntegerMix.of(columns, need, have, 1).bound();
-        IntegerMix mix = IntegerMix.of(columns, need, have, NODES);
-        return new Mix(columns, mix, bound, Goal.Proof.LINEAR_PROGRAMME);
+        double bound = bound(generate(columns, need, have, ROUNDS));
+        int[] start = dive(columns);
+        IntegerMix mix = IntegerMix.of(columns, new IntegerMix.Amounts(need, have), NODES, start);
+        return new Mix(columns, mix, mix.raised(bound), Goal.Proof.LINEAR_PROGRAMME);
     }
 
     /** For a start as many of one length as go on a bar. */
@@ -59,33 +63,86 @@ final class BarMix {
             for (int kind = 0; kind < need.length; kind++) {
                 double[] prices = new double[need.length];
                 prices[kind] = 1;
-                columns.add(bar, BarPricing.best(lengths, prices, bars.get(bar)), BarPrices.cost(bars, bar));
+                int[] yield =
+                        BarPricing.of(lengths, need, prices, bars.get(bar), 0).best();
+                columns.add(bar, yield, BarPrices.cost(bars, bar));
             }
         }
         return columns;
     }
 
-    private void generate(Columns columns) {
-        Simplex simplex = new Simplex(columns, need, have, new BitSet());
-        int before;
-        do {
-            before = columns.count();
+    /** Adds patterns until none that is found would lower the cost, or so many times; returns the programme, solved. */
+    private Simplex generate(Columns columns, double[] wanted, double[] there, int rounds) {
+        Simplex simplex = new Simplex(columns, wanted, there, new BitSet());
+        int before = -1;
+        for (int round = 0; round < rounds && columns.count() > before; round++) {
             simplex.minimise();
+            before = columns.count();
             double[] prices = simplex.prices();
             for (int bar = 0; bar < bars.size(); bar++) {
-                price(columns, bar, prices);
+                BarPricing pricing = priced(bar, prices, wanted);
+                if (pricing.isWorthMore()) {
+                    columns.add(bar, pricing.best(), BarPrices.cost(bars, bar));
+                }
             }
-        } while (columns.count() > before);
+        }
+        simplex.minimise();
+        return simplex;
     }
 
-    private void price(Columns columns, int bar, double[] prices) {
-        int[] yield = BarPricing.best(lengths, Arrays.copyOf(prices, need.length), bars.get(bar));
-        double gain = prices[need.length + bar] - BarPrices.cost(bars, bar);
-        for (int kind = 0; kind < yield.length; kind++) {
-            gain += yield[kind] * prices[kind];
+    private BarPricing priced(int bar, double[] prices, double[] wanted) {
+        double enough = BarPrices.cost(bars, bar) * (1 + TOLERANCE) - prices[need.length + bar];
+        return BarPricing.of(lengths, wanted, Arrays.copyOf(prices, need.length), bars.get(bar), enough);
+    }
+
+    /**
+     * What all plans cost at least. Where a pattern may be worth more than its cost, the prices divided by the largest
+     * excess are still good for a bound (A. A. Farley, "A note on bounding a class of linear programming problems", 1990).
+     */
+    private double bound(Simplex simplex) {
+        double[] prices = simplex.prices();
+        double excess = 1;
+        for (int bar = 0; bar < bars.size(); bar++) {
+            double most = priced(bar, prices, need).bound(bars.get(bar)) + prices[need.length + bar];
+            excess = Math.max(excess, BarPrices.cost(bars, bar) > 0 ? most / BarPrices.cost(bars, bar) : 1);
         }
-        if (gain > 1e-7 * columns.dearest()) {
-            columns.add(bar, yield, BarPrices.cost(bars, bar));
+        return simplex.feasible() ? simplex.cost() / excess : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Fixes the whole numbers of the linear programme, or else one pattern that it uses most, again and again, with new
+     * patterns for what is left each time; null if the bars run out.
+     */
+    private int[] dive(Columns columns) {
+        double[] wanted = need.clone();
+        double[] there = have.clone();
+        int[] uses = {};
+        while (Arrays.stream(wanted).sum() > 0) {
+            Simplex simplex = generate(columns, wanted, there, DIVE_ROUNDS);
+            if (!simplex.feasible()) {
+                return null;
+            }
+            uses = Arrays.copyOf(uses, columns.count());
+            double[] shares = simplex.uses();
+            int most = 0;
+            double whole = 0;
+            for (int j = 0; j < shares.length; j++) {
+                most = shares[j] > shares[most] ? j : most;
+                whole += Math.floor(shares[j] + ROUNDING);
+            }
+            for (int j = 0; j < shares.length; j++) {
+                int times = whole > 0 ? (int) Math.floor(shares[j] + ROUNDING) : j == most ? 1 : 0;
+                uses[j] += times;
+                take(columns, j, times, wanted, there);
+            }
+        }
+        return Arrays.copyOf(uses, columns.count());
+    }
+
+    private static void take(Columns columns, int column, int times, double[] wanted, double[] there) {
+        there[columns.stock(column)] -= times;
+        for (int kind = 0; kind < wanted.length; kind++) {
+            wanted[kind] = Math.max(0, wanted[kind] - times * (double) columns.parts(column)[kind]);
         }
     }
 

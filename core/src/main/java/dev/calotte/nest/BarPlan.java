@@ -36,7 +36,7 @@ public record BarPlan(List<CutBar> bars, Goal goal) {
     }
 
     /**
-     * Plans the cuts. With up to some thousand patterns the plan is the best there is, or the goal tells the gap.
+     * Plans the cuts. With up to some thousand patterns the plan is the best there is, as a rule; the goal tells the gap.
      *
      * @param cuts what is needed, at least one
      * @param bars the stock, at least one

@@ -36,7 +36,9 @@ final class Emptying {
     /** The plan without the sheets that could be emptied, or as it was if none could. */
     List<Filled> empty() {
         List<Filled> best = List.copyOf(plan);
-        boolean moved = true;
+        // an endless roll has no room to throw parts into
+        boolean moved = plan.stream()
+                .noneMatch(filled -> Double.isInfinite(filled.field().length()));
         while (moved && plan.size() > 1 && left > 0) {
             int victim = lightest();
             moved = move(victim);

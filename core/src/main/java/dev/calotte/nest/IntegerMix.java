@@ -46,13 +46,37 @@ final class IntegerMix {
      * @param nodes how many linear programmes may be solved
      */
     static IntegerMix of(Columns columns, double[] need, double[] have, int nodes) {
+        return of(columns, new Amounts(need, have), nodes, null);
+    }
+
+    /** Searches for what is better than the numbers at hand, if there are any. */
+    static IntegerMix of(Columns columns, Amounts amounts, int nodes, int[] start) {
         IntegerMix mix = new IntegerMix(columns, nodes);
-        double cap = mix.relax(need, have);
-        mix.search(need, have, 0);
+        double cap = mix.relax(amounts.need, amounts.have);
+        if (start != null) {
+            mix.best = start.clone();
+            mix.bestCost = 0;
+            for (int j = 0; j < start.length; j++) {
+                mix.bestCost += start[j] * columns.cost(j);
+            }
+        }
+        mix.search(amounts.need, amounts.have, 0);
         if (mix.nodesLeft > 0) {
             mix.bound = Math.max(mix.bound, Math.min(mix.bestCost, cap));
         }
         return mix;
+    }
+
+    /** What is needed of each kind, and how much there is of each stock. */
+    static final class Amounts {
+
+        private final double[] need;
+        private final double[] have;
+
+        Amounts(double[] need, double[] have) {
+            this.need = need;
+            this.have = have;
+        }
     }
 
     /** The largest number of which every cost is a multiple, 0 if there is none. */
@@ -69,7 +93,8 @@ final class IntegerMix {
         return new BigDecimal(common).movePointLeft(DECIMALS).doubleValue();
     }
 
-    private double raised(double cost) {
+    /** A cost that no whole numbers undercut if nothing undercuts this one. */
+    double raised(double cost) {
         return grid > 0 ? Math.ceil(cost / grid - ROUNDING) * grid : cost;
     }
 

@@ -100,7 +100,7 @@ final class Simplex {
             double gain = row < kinds ? -prices[row] : prices[row];
             if (gain > most) {
                 best = spare(row);
-                most = gain;
+                most = idle > PATIENCE ? Double.POSITIVE_INFINITY : gain;
             }
         }
         return best;
@@ -133,7 +133,7 @@ final class Simplex {
         for (int row = 0; row < size; row++) {
             if (direction[row] > ROUNDING) {
                 double ratio = value[row] / direction[row];
-                boolean tied = leaving >= 0 && ratio <= least + ROUNDING && basis[row] < basis[leaving];
+                boolean tied = leaving >= 0 && ratio <= least + ROUNDING && rank(basis[row]) < rank(basis[leaving]);
                 if (ratio < least - ROUNDING || tied) {
                     leaving = row;
                     least = ratio;
@@ -141,6 +141,11 @@ final class Simplex {
             }
         }
         return leaving;
+    }
+
+    /** Of several that may leave, artificial columns go first; under Bland's rule the first in the order of entering. */
+    private int rank(int column) {
+        return idle > PATIENCE && column < 0 ? columns.count() - column : column;
     }
 
     private void exchange(int leaving, int entering, double[] direction) {

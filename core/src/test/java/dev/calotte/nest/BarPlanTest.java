@@ -268,4 +268,40 @@ class BarPlanTest {
         check(plan, cuts);
         assertThat(plan.bars()).hasSize(4);
     }
+
+    @Test
+    void manyLengthsArePlannedCloseToTheirBound() {
+        List<Cut> cuts = new ArrayList<>();
+        Random random = new Random(5);
+        for (int kind = 0; kind < 26; kind++) {
+            cuts.add(new Cut("S" + kind, Math.rint(90_000 + 40_000 * random.nextDouble()) / 100, 20));
+        }
+        BarPlan plan = BarPlan.of(cuts, List.of(bar(6000, 3)));
+        check(plan, cuts);
+        assertThat(plan.goal().proof()).isEqualTo(Goal.Proof.LINEAR_PROGRAMME);
+        assertThat(plan.goal().gap()).isLessThan(0.015);
+        assertThat(plan.goal().bound()).isEqualTo(Math.rint(plan.goal().bound()));
+    }
+
+    /** What a pattern may be worth at most, where the search for it was given up, is no less than the best. */
+    @Test
+    void worthsAreBounded() {
+        Cases.each(20, (random, size) -> {
+            List<Cut> cuts = random(random, 40, 300);
+            BarLengths lengths = BarLengths.of(cuts);
+            double[] prices = random.doubles(lengths.count(), 0.1, 0.3).toArray();
+            Bar bar = bar(1000 + 100 * size, 3);
+            BarPricing pricing = BarPricing.of(lengths, lengths.need(), prices, bar, 0);
+            double room = bar.usableLengthMm() + 3;
+            double worth = 0;
+            for (int kind = 0; kind < lengths.count(); kind++) {
+                room -= pricing.best()[kind] * (lengths.lengthMm(kind) + 3);
+                worth += pricing.best()[kind] * prices[kind];
+                assertThat(pricing.best()[kind]).isLessThanOrEqualTo((int) lengths.need()[kind]);
+            }
+            assertThat(room).isGreaterThanOrEqualTo(-1e-6);
+            assertThat(worth).isCloseTo(pricing.worth(), within(EXACT));
+            assertThat(pricing.bound(bar)).isBetween(worth - EXACT, 1.2 * worth);
+        });
+    }
 }
