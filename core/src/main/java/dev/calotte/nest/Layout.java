@@ -10,6 +10,9 @@ package dev.calotte.nest;
  */
 public record Layout(double spacingMm, int steps, int threads) {
 
+    /** Steps for everyday work: about a second. */
+    public static final int QUICK = 2000;
+
     /**
      * Checks the numbers.
      *
@@ -23,5 +26,15 @@ public record Layout(double spacingMm, int steps, int threads) {
             throw new IllegalArgumentException(
                     "no layout has a spacing of " + spacingMm + " with " + steps + " steps on " + threads + " threads");
         }
+    }
+
+    /**
+     * A layout for everyday work.
+     *
+     * @param spacingMm how far parts stay from each other at least
+     * @return with {@link #QUICK} steps on two threads
+     */
+    public static Layout quick(double spacingMm) {
+        return new Layout(spacingMm, QUICK, 2);
     }
 }

@@ -13,6 +13,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * The dear figures, with budgets that a build does not spend. Its name keeps it out of the build; it runs by
  * {@code mvn -o test -pl core -Dtest=NestBench} and prints what it reached. Best known before: see domes.json.
+ *
+ * <p>Measured on two cores of which others had a part, OpenJDK 17, with two threads: D1 11 sheets in 2 s, with a grain 14,
+ * proven, in 0.1 s; D3 53 sheets in 0.5 s (4,000 steps), with a grain 65, proven, in 0.1 s; D2 59.13 m with and 59.10 m
+ * without mirroring in 55 s (59.2 m in 5 s with 10,000 steps), with a grain 60.86 and 60.85 m in 9 s; fu 31.00, which is
+ * 91.9 %, in 75 s; ten of the published bins 81 for an optimum of 67, 2 to 13 s each.
  */
 class NestBench {
 

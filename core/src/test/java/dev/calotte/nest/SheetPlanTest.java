@@ -218,6 +218,7 @@ class SheetPlanTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SheetPlan.of(pieces, List.of(new Bar(1, 0, 0, Terms.OPEN)), layout))
                 .isInstanceOf(IllegalArgumentException.class);
+        assertThat(Layout.quick(6)).isEqualTo(new Layout(6, 2000, 2));
         assertThatThrownBy(() -> new Layout(-1, 0, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Layout(0, -1, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Layout(0, 0, 0)).isInstanceOf(IllegalArgumentException.class);
