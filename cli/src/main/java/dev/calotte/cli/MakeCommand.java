@@ -7,6 +7,7 @@ import dev.calotte.cli.report.Tables;
 import dev.calotte.document.Document;
 import dev.calotte.export.Exporter;
 import dev.calotte.export.Exporters;
+import dev.calotte.nest.Layout;
 import dev.calotte.output.Contents;
 import dev.calotte.output.Documents;
 import java.io.IOException;
@@ -43,7 +44,7 @@ final class MakeCommand implements Callable<Integer> {
     @Option(
             names = "--steps",
             paramLabel = "N",
-            defaultValue = Session.USUAL_STEPS,
+            defaultValue = "" + Layout.QUICK,
             description =
                     "How much work is spent on laying parts on sheets and rolls (${DEFAULT-VALUE}); a million steps"
                             + " take about a minute. The same number always gives the same plan.")

@@ -12,9 +12,6 @@ import java.util.function.Consumer;
 /** Reads a brief, computes it and hands it on; what goes wrong with the input is explained and ends in exit code 2. */
 final class Session {
 
-    /** A tenth of a second or so of work on laying parts. */
-    static final String USUAL_STEPS = "2000";
-
     private Session() {}
 
     /** The work is done with a design whose covers are laid with so many steps. */

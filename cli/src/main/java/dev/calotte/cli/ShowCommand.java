@@ -23,7 +23,7 @@ final class ShowCommand implements Callable<Integer> {
     @Option(
             names = "--steps",
             paramLabel = "N",
-            defaultValue = Session.USUAL_STEPS,
+            defaultValue = "0",
             description =
                     "How much work is spent on laying parts on sheets and rolls (${DEFAULT-VALUE}); a million steps"
                             + " take about a minute. The same number always gives the same plan.")

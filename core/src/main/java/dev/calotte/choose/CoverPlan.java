@@ -8,13 +8,14 @@ import dev.calotte.nest.Piece;
 import dev.calotte.nest.Placed;
 import dev.calotte.nest.SheetPlan;
 import dev.calotte.pattern.CutPiece;
-import dev.calotte.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
  * How the pieces of a cover are laid on its stock.
@@ -47,39 +48,83 @@ public record CoverPlan(CoverFit fit, CutPlan plan, List<List<Panel>> panels) {
         if (fit.stocks().isEmpty() || !fit.misfits().isEmpty()) {
             return Optional.empty();
         }
-        boolean mayMirror = fit.patterns().cover().treatment().reversible();
-        List<Piece> pieces = fit.fits().stream()
-                .flatMap(each -> each.pieces().stream()
-                        .map(piece -> piece(piece, each.pattern().count(), mayMirror)))
-                .toList();
-        CutPlan plan = SheetPlan.of(pieces, fit.stocks(), layout);
-        return Optional.of(new CoverPlan(fit, plan, handOut(fit, plan)));
+        Alike alike = new Alike(fit);
+        CutPlan plan = SheetPlan.of(alike.pieces(), fit.stocks(), layout);
+        return Optional.of(alike.handOut(plan));
     }
 
-    private static Piece piece(CutPiece piece, int count, boolean mayMirror) {
-        return new Piece(piece.mark(), piece.blank(), count, mayMirror, piece.grainRad());
-    }
+    /** The pieces by their blanks: pieces that differ in holes or notches only are laid as one kind. */
+    private static final class Alike {
 
-    /** Gives the parts of each mark to its panels in the order of the dome. */
-    private static List<List<Panel>> handOut(CoverFit fit, CutPlan plan) {
-        Map<String, Iterator<Panel>> waiting = new TreeMap<>();
-        for (PatternFit each : fit.fits()) {
-            List<Panel> panels = panels(fit, each.pattern());
-            each.pieces().forEach(piece -> waiting.put(piece.mark(), panels.iterator()));
+        private static final double SAME_MM = 1e-6;
+
+        private final CoverFit fit;
+        private final Map<String, List<Wanted>> wanted = new LinkedHashMap<>();
+
+        /** A piece for a panel. */
+        private record Wanted(CutPiece piece, Panel panel) {}
+
+        Alike(CoverFit fit) {
+            this.fit = fit;
+            Map<String, List<Panel>> panels = new TreeMap<>();
+            for (Panel panel : fit.patterns().parts().dome().panels()) {
+                panels.computeIfAbsent(fit.patterns().of(panel).mark(), mark -> new ArrayList<>())
+                        .add(panel);
+            }
+            for (PatternFit each : fit.fits()) {
+                for (CutPiece piece : each.pieces()) {
+                    List<Wanted> alike = wanted.computeIfAbsent(shape(piece), s -> new ArrayList<>());
+                    panels.get(each.pattern().mark()).forEach(panel -> alike.add(new Wanted(piece, panel)));
+                }
+            }
         }
-        List<List<Panel>> handed = new ArrayList<>();
-        for (CutSheet sheet : plan.sheets()) {
-            handed.add(sheet.parts().stream()
-                    .map(Placed::mark)
-                    .map(mark -> waiting.get(mark).next())
-                    .toList());
-        }
-        return handed;
-    }
 
-    private static List<Panel> panels(CoverFit fit, Pattern pattern) {
-        return fit.patterns().parts().dome().panels().stream()
-                .filter(panel -> fit.patterns().of(panel).mark().equals(pattern.mark()))
-                .toList();
+        private static String shape(CutPiece piece) {
+            StringBuilder shape = new StringBuilder();
+            for (Vector2D corner : piece.blank().corners()) {
+                shape.append(Math.round(corner.getX() / SAME_MM))
+                        .append(' ')
+                        .append(Math.round(corner.getY() / SAME_MM))
+                        .append(' ');
+            }
+            piece.grainRad().ifPresent(rad -> shape.append(Math.round(rad / SAME_MM)));
+            return shape.toString();
+        }
+
+        List<Piece> pieces() {
+            boolean mayMirror = fit.patterns().cover().treatment().reversible();
+            List<Piece> pieces = new ArrayList<>();
+            for (List<Wanted> alike : wanted.values()) {
+                CutPiece first = alike.get(0).piece();
+                pieces.add(new Piece(first.mark(), first.blank(), alike.size(), mayMirror, first.grainRad()));
+            }
+            return pieces;
+        }
+
+        /** Gives the places of each kind to its pieces, in the order of patterns and panels. */
+        CoverPlan handOut(CutPlan plan) {
+            Map<String, Iterator<Wanted>> waiting = new TreeMap<>();
+            wanted.values().forEach(alike -> waiting.put(alike.get(0).piece().mark(), alike.iterator()));
+            List<CutSheet> sheets = new ArrayList<>();
+            List<List<Panel>> panels = new ArrayList<>();
+            for (CutSheet sheet : plan.sheets()) {
+                List<Placed> parts = new ArrayList<>();
+                List<Panel> theirs = new ArrayList<>();
+                for (Placed placed : sheet.parts()) {
+                    Wanted next = waiting.get(placed.mark()).next();
+                    parts.add(new Placed(
+                            next.piece().mark(),
+                            placed.xMm(),
+                            placed.yMm(),
+                            placed.turnRad(),
+                            placed.mirrored(),
+                            placed.outline()));
+                    theirs.add(next.panel());
+                }
+                sheets.add(new CutSheet(sheet.stock(), sheet.lengthMm(), sheet.widthMm(), parts, sheet.offcuts()));
+                panels.add(theirs);
+            }
+            return new CoverPlan(fit, new CutPlan(sheets, plan.goal()), panels);
+        }
     }
 }

@@ -69,7 +69,9 @@ final class PlanLines {
     }
 
     private String goal(Goal goal) {
-        return goal.proven() ? "proven the least." : "at least " + amount(goal.measure(), goal.bound()) + ".";
+        return goal.proven()
+                ? "proven the least."
+                : "at least " + amount(goal.measure(), goal.bound()) + "; more --steps look for less.";
     }
 
     private String amount(Measure measure, double bound) {

@@ -1,0 +1,140 @@
+package dev.calotte.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Bars, sheets and rolls from the brief to the files. */
+class StockFilesTest {
+
+    private static final String BRIEF = """
+            dome: { breakdown: 2, keep: 1/2 }
+            size: { radius: 2 m }
+            frame:
+              bar: { length: 6 m, kerf: 3 mm, price: 18.40, mass-per-metre: 0.69 kg }
+            covers:
+              - name: ply
+                stock: { sheet: [2440, 1220], margin: 10, price: 46, mass-per-area: 8 kg }
+                spacing: 6
+                faces: both
+              - name: cloth
+                stock: { roll: 1500, price-per-metre: 7.5, mass-per-area: 300 g }
+                edge: 10
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private Path out() throws IOException {
+        Path brief = folder.resolve("b.yaml");
+        Files.writeString(brief, BRIEF);
+        Path out = folder.resolve("out");
+        assertThat(Runs.run("make", brief.toString(), "--out", out.toString()).err())
+                .isEmpty();
+        return out;
+    }
+
+    @Test
+    void everyPieceLiesOnItsStockOnce() throws IOException {
+        Path out = out();
+        JsonNode json = new ObjectMapper().readTree(out.resolve("dome.json").toFile());
+        for (JsonNode cover : json.get("covers")) {
+            Set<String> panels = new TreeSet<>();
+            int count = 0;
+            for (JsonNode sheet : cover.at("/plan/sheets")) {
+                for (JsonNode part : sheet.get("parts")) {
+                    panels.add(part.get("panel").asText());
+                    count++;
+                    for (JsonNode corner : part.get("outline")) {
+                        assertThat(corner.get(0).asDouble())
+                                .isBetween(-1e-6, sheet.get("length").asDouble() + 1e-6);
+                        assertThat(corner.get(1).asDouble())
+                                .isBetween(-1e-6, sheet.get("width").asDouble() + 1e-6);
+                    }
+                }
+            }
+            assertThat(panels).hasSize(40);
+            assertThat(count).isEqualTo(40);
+        }
+        // eleven is the best known for these panels on such sheets: an independent study, no published source
+        assertThat(json.at("/covers/0/plan/stockUsed").asInt()).isBetween(10, 12);
+        assertThat(json.at("/covers/1/plan/stockUsed").asInt()).isOne();
+        assertThat(json.at("/covers/0/plan/bound").asDouble())
+                .isPositive()
+                .isLessThanOrEqualTo(json.at("/covers/0/plan/spent").asDouble());
+    }
+
+    @Test
+    void barsYieldEveryStrut() throws IOException {
+        Path out = out();
+        JsonNode bars =
+                new ObjectMapper().readTree(out.resolve("dome.json").toFile()).get("bars");
+        // 30 struts of 1093.1 mm and 35 of 1236.1 mm from node to node: 13 bars, proven by an independent study for the
+        // same struts less two gaps of 40 mm; here one more is needed by length alone
+        assertThat(bars.get("proven").asBoolean()).isTrue();
+        int cuts = 0;
+        double length = 0;
+        for (JsonNode bar : bars.get("bars")) {
+            double used = 0;
+            for (JsonNode cut : bar.get("cuts")) {
+                cuts++;
+                used += cut.get("length").asDouble();
+            }
+            length += used;
+            assertThat(used + 3 * (bar.get("cuts").size() - 1)).isLessThanOrEqualTo(6000 + 1e-6);
+        }
+        assertThat(cuts).isEqualTo(65);
+        assertThat(length).isCloseTo(30 * 1093.0661 + 35 * 1236.0680, within(0.01));
+        assertThat(Files.readString(out.resolve("tables/bars.csv")).lines()).hasSize(66);
+        assertThat(Files.readString(out.resolve("tables/sheets.csv")).lines()).hasSize(81);
+    }
+
+    @Test
+    void theBillSaysWhatToBuyWhatItCostsAndWeighs() throws IOException {
+        Path out = out();
+        JsonNode json = new ObjectMapper().readTree(out.resolve("dome.json").toFile());
+        int bars = json.at("/bars/used").asInt();
+        int sheets = json.at("/covers/0/plan/stockUsed").asInt();
+        String bill = Files.readString(out.resolve("tables/bill.csv"));
+        assertThat(bill)
+                .contains("bar,," + bars + ",6000.000,mm," + 6 * bars + ".000,m\n")
+                .contains("price,bars," + bars + ",18.40,money,")
+                .contains("mass,bars," + bars + ",4.140,kg,")
+                .contains("sheet,ply," + sheets + ",2.976800,m2,")
+                .contains("price,ply," + sheets + ",46.00,money," + 46 * sheets + ".00,money\n")
+                .contains("roll,cloth,1,1500.000,mm wide,")
+                .contains("price,cloth,");
+    }
+
+    @Test
+    void everySheetIsADrawingInEachFormat() throws IOException {
+        Path out = out();
+        JsonNode json = new ObjectMapper().readTree(out.resolve("dome.json").toFile());
+        for (int sheet = 1; sheet <= json.at("/covers/0/plan/stockUsed").asInt(); sheet++) {
+            String name = String.format("sheets/ply-%02d", sheet);
+            assertThat(Files.readString(out.resolve("dxf/" + name + ".dxf"))).contains("SHEET");
+            assertThat(Files.readString(out.resolve("svg/" + name + ".svg"))).contains("viewBox=\"0 0 2440 1220\"");
+        }
+        assertThat(out.resolve("dxf/sheets/cloth-01.dxf")).isNotEmptyFile();
+    }
+
+    @Test
+    void thePageSaysWhatIsBought() throws IOException {
+        Path brief = folder.resolve("b.yaml");
+        Files.writeString(brief, BRIEF);
+        String page = Runs.run("show", brief.toString(), "--steps", "2000").out();
+        assertThat(page)
+                .containsPattern("Bars: 1[34] of 6.0 m, [0-9.]+ % used, proven the least.")
+                .containsPattern("Uses 1[12] sheets, [0-9.]+ % of it in panels, at least [0-9]+.[0-9]+ in price")
+                .containsPattern("Uses [0-9.]+ m of roll");
+    }
+}
