@@ -33,15 +33,16 @@ record NotchCodes(int joints, Allowances allowances) {
             if (bit < 0 || (code.joint() >> bit & 1) == 1) {
                 double fromTop = FIRST * strutMm + (bit + 1) * pitch;
                 double along = code.down() ? fromTop : strutMm - fromTop;
-                notches.add(code.down() ? notches.size() : 0, new Notch(along, depthMm(allowanceMm)));
+                notches.add(code.down() ? notches.size() : 0, new Notch(along, depthMm(allowanceMm, pitch)));
             }
         }
         return notches;
     }
 
-    private double depthMm(double allowanceMm) {
+    private double depthMm(double allowanceMm, double pitchMm) {
         // the same depth on both sides of a joint, so that the narrower allowance decides
         double least = Math.min(allowanceMm, allowances.narrowMm());
-        return Math.max(0, Math.min(DEEPEST_MM, least / 2));
+        // twice as wide as it is deep, a notch must leave a tooth between itself and the next one
+        return Math.max(0, Math.min(Math.min(DEEPEST_MM, pitchMm / 3), least / 2));
     }
 }

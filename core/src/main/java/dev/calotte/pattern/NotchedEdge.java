@@ -1,5 +1,6 @@
 package dev.calotte.pattern;
 
+import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.geometry.Polygon;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,7 +8,8 @@ import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
- * The notches of a piece, as they are cut into its outline or drawn where there is no allowance to cut into.
+ * The notches of a piece, as they are cut into its outline or drawn where there is no allowance to cut into. Of a divided
+ * pattern each part has those on its side of the seams, though their allowances reach beyond.
  *
  * @param pattern the pattern that the piece belongs to
  * @param piece the piece
@@ -16,6 +18,8 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 public record NotchedEdge(Pattern pattern, CutPiece piece, double tickMm) {
 
     private static final double ON_LINE_MM = 1e-6;
+    private static final Vector2D UP = new Vector2D(0, 1);
+    private static final Vector2D DOWN = new Vector2D(0, -1);
 
     /** A notch: where it meets the cut edge, which way is in, and how deep. */
     private record Cut(Vector2D mouth, Vector2D inward, double depthMm) {
@@ -85,7 +89,21 @@ public record NotchedEdge(Pattern pattern, CutPiece piece, double tickMm) {
         return Math.abs(beside) < ON_LINE_MM && at > cut.depthMm && at < length - cut.depthMm;
     }
 
+    /** Whether a notch is on this part's side of the seams that bound it. */
+    private boolean isBetweenSeams(Cut cut) {
+        ConvexPolygon net = pattern.whole().net();
+        double height = cut.mouth.getY();
+        double above = piece.net().reach(UP);
+        double below = -piece.net().reach(DOWN);
+        boolean under = above > net.reach(UP) - ON_LINE_MM || height <= above;
+        return under && (below < ON_LINE_MM - net.reach(DOWN) || height > below);
+    }
+
     private List<Cut> cuts() {
+        return all().stream().filter(this::isBetweenSeams).toList();
+    }
+
+    private List<Cut> all() {
         List<Cut> cuts = new ArrayList<>();
         Vector2D hub = Vector2D.ZERO;
         for (int k = 0; k < 3; k++) {
