@@ -19,7 +19,7 @@ final class SeamSearch {
     /** A part narrower than this is hard to hold and to join (common practice, no source). */
     private static final double SLIVER_MM = 100;
 
-    /** Where no more of a strip than this fits, its length is the trouble. */
+    /** Where no more of a strip than this fits, or no more than its gaps take away, its length is the trouble. */
     private static final double LEAST_MM = 1;
 
     /** So that a part which is as wide as its stock can still be moved onto it. */
@@ -41,14 +41,17 @@ final class SeamSearch {
         double from = Double.NEGATIVE_INFINITY;
         while (!fits(from, Double.POSITIVE_INFINITY)) {
             double to = highest(from);
-            if (heights.size() == MOST_SEAMS || to - Math.max(from, 0) < LEAST_MM) {
+            boolean nothing =
+                    to - Math.max(from, 0) < LEAST_MM || seams.between(from, to).isEmpty();
+            if (nothing || heights.size() == MOST_SEAMS) {
                 return Optional.empty();
             }
             heights.add(to);
             from = to;
         }
         lowerLast(heights);
-        return Optional.of(seams.at(heights));
+        double last = heights.get(heights.size() - 1);
+        return seams.between(last, Double.POSITIVE_INFINITY).map(top -> seams.at(heights));
     }
 
     /** Whether a part fits; one of which nothing is left does. */

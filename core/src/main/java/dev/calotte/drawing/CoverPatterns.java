@@ -4,10 +4,12 @@ import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.PatternFit;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
+import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.geometry.Polygon;
 import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.Pattern;
 import dev.calotte.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
@@ -45,11 +47,11 @@ public final class CoverPatterns {
     }
 
     private Drawing drawing(PatternFit each, CutPiece piece) {
-        Polygon blank = piece.blank();
-        Vector2D least = new Vector2D(-blank.reach(new Vector2D(-1, 0)), -blank.reach(new Vector2D(0, -1)));
+        Polygon drawn = drawn(piece);
+        Vector2D least = new Vector2D(-drawn.reach(new Vector2D(-1, 0)), -drawn.reach(new Vector2D(0, -1)));
         Vector2D shift = new Vector2D(MARGIN, 2 * MARGIN).subtract(least);
-        double width = Math.max(blank.extent(new Vector2D(1, 0)), Reference.LENGTH) + 2 * MARGIN;
-        double height = blank.extent(new Vector2D(0, 1)) + 3 * MARGIN;
+        double width = Math.max(drawn.extent(new Vector2D(1, 0)), Reference.LENGTH) + 2 * MARGIN;
+        double height = drawn.extent(new Vector2D(0, 1)) + 3 * MARGIN;
         String cover = fit.patterns().cover().name();
         return new Drawing(
                 "panels/" + cover + "-" + piece.mark(),
@@ -63,6 +65,13 @@ public final class CoverPatterns {
                                 description(each, piece),
                                 new PieceShapes(fit.patterns().cover(), Pose.shifted(shift)).of(each.pattern(), piece)),
                         Reference.at(MARGIN)));
+    }
+
+    /** What needs room: gaps and hub reliefs leave the net shape larger than what is cut. */
+    private static Polygon drawn(CutPiece piece) {
+        List<Vector2D> corners = new ArrayList<>(piece.blank().corners());
+        corners.addAll(piece.net().corners());
+        return ConvexPolygon.round(corners);
     }
 
     private String description(PatternFit each, CutPiece piece) {
