@@ -59,7 +59,7 @@ public final class PieceLabels {
     public List<Label> of(Panel panel) {
         Pattern pattern = patterns.of(panel);
         Vector2D up = up(panel);
-        double height = Math.min(MARK_MM, pattern.kind().triangle().narrowestWidth() / 20);
+        double height = Math.min(MARK_MM, pattern.whole().net().narrowestWidth() / 20);
         List<Label> labels = new ArrayList<>();
         List<String> lines = List.of(marks.of(panel), "row " + panel.row(), "OUT");
         for (int line = 0; line < lines.size(); line++) {
