@@ -13,10 +13,10 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.stock.Stock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,8 +25,9 @@ import java.util.stream.Stream;
  * @param turned whether it fits if pieces may be turned against the grain
  * @param seams how many seams a panel has at most if panels may be divided; empty if seams do not help
  * @param spacing another spacing of the same size that fits
- * @param breakdown the next higher breakdown of the same size that fits
- * @param radiusMm the largest radius at which it fits as it is
+ * @param breakdown the next higher breakdown of the same size that fits: of [b, c] the larger number grows, or both that
+ *     are equal
+ * @param radiusMm the largest radius at which it fits as it is, every panel in one piece
  */
 public record Mends(
         boolean turned,
@@ -92,9 +93,8 @@ public record Mends(
         }
 
         Optional<Integer> seams() {
-            CoverFit fit = fit();
-            return fit.misfits().isEmpty()
-                    ? fit.fits().stream().map(f -> f.pieces().size() - 1).max(Integer::compare)
+            return fits()
+                    ? fit().fits().stream().map(f -> f.pieces().size() - 1).max(Integer::compare)
                     : Optional.empty();
         }
 
@@ -107,12 +107,12 @@ public record Mends(
         }
 
         Optional<Breakdown> breakdown() {
-            List<Breakdown> higher = new ArrayList<>();
-            for (int more = 1; more <= MORE_PARTS; more++) {
-                Breakdown b = spec.breakdown();
-                higher.add(new Breakdown(b.b() + more, b.classNumber() == 2 ? b.c() + more : b.c()));
-            }
-            return higher.stream()
+            // the longer way grows, or both, so that mirror images stay mirror images and a class stays itself
+            Breakdown own = spec.breakdown();
+            int b = own.b() >= own.c() ? 1 : 0;
+            int c = own.c() >= own.b() ? 1 : 0;
+            return IntStream.rangeClosed(1, MORE_PARTS)
+                    .mapToObj(more -> new Breakdown(own.b() + b * more, own.c() + c * more))
                     .filter(other -> with(spec.withBreakdown(other)).fits())
                     .findFirst();
         }

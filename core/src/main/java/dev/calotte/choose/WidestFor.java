@@ -8,6 +8,8 @@ import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Cover;
 import dev.calotte.pattern.Patterns;
+import dev.calotte.pattern.Splitting;
+import dev.calotte.pattern.Treatment;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.stock.Roll;
@@ -54,7 +56,10 @@ public record WidestFor(Size size, String limiting) {
                     "which panels lie above that height depends on the size, which is asked for here.",
                     "Keep a fraction of the rows, or { above: 0 mm }, or give the radius.");
         }
-        return new Search(spec, joinery, cover, stocks).largest();
+        Treatment t = cover.treatment();
+        // dividing takes long, may be refused, and makes no difference to whole pieces
+        Cover whole = cover.with(new Treatment(t.reversible(), t.grain(), Splitting.NEVER, t.coded()));
+        return new Search(spec, joinery, whole, stocks).largest();
     }
 
     private record Search(DomeSpec spec, Joinery joinery, Cover cover, List<Stock> stocks) {
@@ -94,7 +99,7 @@ public record WidestFor(Size size, String limiting) {
         private double smaller(double radiusMm) {
             double smaller = radiusMm / STEP;
             try {
-                patterns(smaller, cover);
+                patterns(smaller);
                 return smaller;
             } catch (CalotteException nothingLeft) {
                 PatternFit worst = worst(radiusMm);
@@ -110,9 +115,9 @@ public record WidestFor(Size size, String limiting) {
             }
         }
 
-        private Patterns patterns(double radiusMm, Cover like) {
+        private Patterns patterns(double radiusMm) {
             Parts parts = Parts.of(Dome.of(spec.withSize(Size.radius(radiusMm))), joinery);
-            return Patterns.of(parts, like);
+            return Patterns.of(parts, cover);
         }
 
         private double over(double radiusMm) {
@@ -120,7 +125,7 @@ public record WidestFor(Size size, String limiting) {
         }
 
         private PatternFit worst(double radiusMm) {
-            return CoverFit.of(patterns(radiusMm, cover), stocks).fits().stream()
+            return CoverFit.of(patterns(radiusMm), stocks).fits().stream()
                     .max(Comparator.comparingDouble(fit -> fit.whole().overByMm()))
                     .orElseThrow();
         }
