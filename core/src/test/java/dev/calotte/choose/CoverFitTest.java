@@ -11,11 +11,14 @@ import dev.calotte.dome.Size;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Allowances;
+import dev.calotte.pattern.Corner;
 import dev.calotte.pattern.Cover;
 import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.Fasteners;
 import dev.calotte.pattern.Pattern;
 import dev.calotte.pattern.Patterns;
+import dev.calotte.pattern.Seams;
+import dev.calotte.pattern.Sheeting;
 import dev.calotte.pattern.Splitting;
 import dev.calotte.pattern.Treatment;
 import dev.calotte.sphere.Breakdown;
@@ -161,5 +164,129 @@ class CoverFitTest {
                 CoverFit.of(patterns(4000, cover), List.of(roll(1000))).fits().get(1);
         assertThat(fit.pieces().get(0).holes()).hasSizeGreaterThan(9);
         assertThat(fit.pieces().get(1).holes()).hasSize(3);
+    }
+
+    /** A strip along the foot whose gaps leave nothing of it fits everywhere, and is no part. */
+    @Test
+    void aStripThatItsGapsUseUpIsNoPart() {
+        Cover cover =
+                Cover.of("flutes").with(Allowances.of(-9, 0)).with(new Treatment(false, true, Splitting.SEAM, false));
+        CoverFit fit = CoverFit.of(patterns(4000, cover), List.of(roll(920)));
+        assertThat(fit.misfits())
+                .isNotEmpty()
+                .allSatisfy(each ->
+                        assertThat(each.pieces()).containsExactly(each.pattern().whole()));
+    }
+
+    /** Gaps of twice 60 mm leave nothing above a seam in the upper half of a panel that a narrow roll divides. */
+    @Test
+    void aTipThatItsGapsUseUpIsNoPart() {
+        Cover cover = Cover.of("gaps").with(Allowances.of(-60, 0)).with(SEAMS);
+        for (double width = 20; width < 700; width += 17) {
+            for (PatternFit each : CoverFit.of(equilateral(700, cover), List.of(roll(20 + width)))
+                    .fits()) {
+                Stock roll = roll(20 + width);
+                assertThat(each.canBeCut())
+                        .isEqualTo(each.pieces().stream()
+                                .allMatch(piece -> Fit.of(piece, roll).fits()));
+            }
+        }
+    }
+
+    /** The patterns of an icosahedron of frequency 1 without allowances: equilateral, so high over every side. */
+    private static Patterns equilateral(double altitudeMm, Cover cover) {
+        Size size = new Size(Size.Measure.LONGEST_STRUT, altitudeMm / Math.sqrt(0.75));
+        DomeSpec spec = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(1), size);
+        return Patterns.of(Parts.of(Dome.of(spec), Joinery.nodeToNode()), cover);
+    }
+
+    private static List<CutPiece> strips(double altitudeMm, double usable) {
+        Cover cover = Cover.of("cloth").with(SEAMS);
+        CoverFit fit = CoverFit.of(equilateral(altitudeMm, cover), List.of(roll(20 + usable)));
+        return fit.fits().get(0).pieces();
+    }
+
+    private static double height(CutPiece piece) {
+        return piece.net().extent(new Vector2D(0, 1));
+    }
+
+    /** By hand: 21 strips of 101 mm are more than 2100 mm, of 99 mm they are less. */
+    @Test
+    void aPanelHasTwentySeamsAtMost() {
+        assertThat(strips(2100, 101)).hasSize(21);
+        assertThat(strips(2100, 99)).hasSize(1);
+    }
+
+    /** By hand: what a seam leaves above it is 100 mm high at least, or as high as the strip below it. */
+    @Test
+    void onlySliversAreMadeWider() {
+        assertThat(strips(900, 750)).hasSize(2);
+        assertThat(height(strips(900, 750).get(1))).isCloseTo(150, within(1e-5));
+        assertThat(height(strips(900, 799).get(1))).isCloseTo(101, within(1e-5));
+        assertThat(height(strips(900, 801).get(1))).isCloseTo(100, within(1e-5));
+        assertThat(height(strips(130, 90).get(0))).isCloseTo(65, within(1e-5));
+        assertThat(height(strips(130, 90).get(1))).isCloseTo(65, within(1e-5));
+        List<CutPiece> three = strips(260, 110);
+        assertThat(three).hasSize(3);
+        assertThat(height(three.get(0))).isCloseTo(110, within(1e-5));
+        assertThat(height(three.get(1))).isCloseTo(75, within(1e-5));
+        assertThat(height(three.get(2))).isCloseTo(75, within(1e-5));
+    }
+
+    /** By hand: a seam at a third of the height is two thirds of the side long; the middle part has both. */
+    @Test
+    void seamsAreAsLongAsTheFinishedShapeIsWideThere() {
+        Patterns patterns = equilateral(900, Cover.of("cloth"));
+        Seams seams = new Seams(patterns.cover(), patterns.list().get(0));
+        double side = 900 / Math.sqrt(0.75);
+        assertThat(seams.topMm()).isCloseTo(900, within(1e-9));
+        assertThat(seams.lengthMm(0)).isCloseTo(side, within(1e-9));
+        assertThat(seams.lengthMm(300)).isCloseTo(side * 2 / 3, within(1e-9));
+        List<CutPiece> parts = seams.at(List.of(300.0, 600.0));
+        assertThat(parts.get(0).seams()).containsExactly(seams.lengthMm(300));
+        assertThat(parts.get(1).seams()).containsExactly(seams.lengthMm(300), seams.lengthMm(600));
+        assertThat(parts.get(2).seams()).containsExactly(seams.lengthMm(600));
+        assertThat(parts.get(0).holes()).isEmpty();
+    }
+
+    /** Outside the hub centres the finished shape is larger, and begins below them. */
+    @Test
+    void seamsOfAPanelOutsideTheHubsAreLonger() {
+        Patterns patterns = patterns(4000, Cover.of("skin").with(new Sheeting(50, 0, false)));
+        for (Pattern pattern : patterns.list()) {
+            Seams seams = new Seams(patterns.cover(), pattern);
+            double seam = 0.4 * seams.topMm();
+            CutPiece upper = seams.at(List.of(seam)).get(1);
+            assertThat(seams.lengthMm(seam)).isCloseTo(upper.net().extent(new Vector2D(1, 0)), within(1e-9));
+            assertThat(upper.net().reach(new Vector2D(0, -1))).isCloseTo(-seam, within(1e-9));
+        }
+    }
+
+    @Test
+    void aSeamOutsideThePanelIsRefused() {
+        Patterns patterns = equilateral(900, Cover.of("cloth"));
+        Seams seams = new Seams(patterns.cover(), patterns.list().get(0));
+        assertThatIllegalArgumentException().isThrownBy(() -> seams.at(List.of(900.0)));
+        assertThatIllegalArgumentException().isThrownBy(() -> seams.at(List.of(-1.0)));
+        assertThat(seams.at(List.of())).hasSize(1);
+        assertThat(seams.between(901, Double.POSITIVE_INFINITY)).isEmpty();
+        assertThat(seams.between(899, Double.POSITIVE_INFINITY)).isPresent();
+    }
+
+    /** Bevelled boards are divided at both faces, with the wide allowance above the seam and the narrow one below. */
+    @Test
+    void partsOfBevelledBoardsHaveBothFaces() {
+        Cover board =
+                Cover.of("board").with(new Sheeting(0, 18, true)).with(new Allowances(4, 7, 0, Corner.POINTED, 0));
+        Patterns patterns = equilateral(900, board);
+        List<CutPiece> parts = new Seams(board, patterns.list().get(0)).at(List.of(400.0));
+        for (CutPiece part : parts) {
+            assertThat(part.outer().orElseThrow().area())
+                    .isGreaterThan(part.outline().area());
+        }
+        assertThat(parts.get(0).outer().orElseThrow().reach(new Vector2D(0, 1))).isCloseTo(404, within(1e-9));
+        assertThat(parts.get(1).outer().orElseThrow().reach(new Vector2D(0, -1)))
+                .isCloseTo(-393, within(1e-9));
+        assertThat(parts.get(1).outline().reach(new Vector2D(0, -1))).isCloseTo(-393, within(1e-9));
     }
 }
