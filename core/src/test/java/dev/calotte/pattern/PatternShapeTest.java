@@ -241,6 +241,40 @@ class PatternShapeTest {
     }
 
     /**
+     * By hand: a relief of 200 mm leaves cut corners 2 * 200 tan 30 = 230.94 mm long and sides of 1000 - 461.88 mm. At
+     * 40 mm from the edges the ends of two rows are 230.94 - 2 * 40 tan 30 = 184.75 mm apart.
+     */
+    @Test
+    void twoHolesOfAWideCornerAreOneFromTwiceTheirDistanceOn() {
+        double apart = (400 - 80) / Math.sqrt(3);
+        assertThat(holesAtTheFirstCorner(apart, 2 * apart - 0.01)).hasSize(2);
+        List<Hole> merged = holesAtTheFirstCorner(apart, 2 * apart + 0.01);
+        assertThat(merged).hasSize(1);
+        // on the bisector, as far inside the cut corner as from any other edge
+        Hole hole = merged.get(0);
+        assertThat(hole.x()).isCloseTo(240 * Math.cos(Math.toRadians(30)), within(1e-9));
+        assertThat(hole.y()).isCloseTo(240 * Math.sin(Math.toRadians(30)), within(1e-9));
+        List<Hole> two = holesAtTheFirstCorner(apart, 2 * apart - 0.01);
+        assertThat(two.get(0).diameterMm()).isEqualTo(6);
+        double dx = two.get(0).x() - two.get(1).x();
+        double dy = two.get(0).y() - two.get(1).y();
+        assertThat(Math.sqrt(dx * dx + dy * dy)).isCloseTo(apart, within(1e-9));
+        assertThat(Math.min(two.get(0).y(), two.get(1).y())).isCloseTo(40, within(1e-9));
+    }
+
+    /** Those on the line at the edge distance from the cut corner, not further from its middle than its ends are. */
+    private static List<Hole> holesAtTheFirstCorner(double apart, double pitch) {
+        Cover cover = cover(Allowances.NONE.withHubRelief(200)).with(new Fasteners(6, 40, pitch));
+        return equilateral(cover).whole().holes().stream()
+                .filter(hole -> {
+                    double inside = hole.x() * Math.cos(Math.toRadians(30)) + hole.y() * 0.5 - 240;
+                    double beside = hole.y() * Math.cos(Math.toRadians(30)) - hole.x() * 0.5;
+                    return Math.abs(inside) < 1e-6 && Math.abs(beside) < apart / 2 + 1e-6;
+                })
+                .toList();
+    }
+
+    /**
      * Measurements known in the trade, read to 1/8 in; common practice, no source. 3V 5/9, struts cut at 5 ft and hubs
      * that hold their ends 3 1/2 in apart.
      */
