@@ -231,7 +231,7 @@ class MendsTest {
     @Test
     void theRadiusIsThatOfWholePanels() {
         DomeSpec spec = dome(3, 3000);
-        Cover holes = NET.with(new Fasteners(6, 40, 400));
+        Cover holes = CLOTH.with(new Fasteners(6, 70, 400));
         double whole = mends(spec, holes, 700).radiusMm().orElseThrow();
         assertThat(mends(spec, holes.with(SEAMS), 700).radiusMm().orElseThrow()).isCloseTo(whole, within(1e-5));
     }
