@@ -63,7 +63,8 @@ public final class CoverPatterns {
                         new Part(
                                 piece.mark(),
                                 description(each, piece),
-                                new PieceShapes(fit.patterns().cover(), Pose.shifted(shift)).of(each.pattern(), piece)),
+                                new PieceShapes(fit.patterns().cover(), Pose.shifted(shift), true)
+                                        .of(each.pattern(), piece)),
                         Reference.at(MARGIN)));
     }
 

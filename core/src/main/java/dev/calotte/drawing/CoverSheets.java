@@ -92,7 +92,7 @@ public final class CoverSheets {
         return new Part(
                 panel + suffix,
                 "Pattern " + placed.mark() + (placed.mirrored() ? ", face down" : ""),
-                new PieceShapes(plan.fit().patterns().cover(), Pose.of(placed))
+                new PieceShapes(plan.fit().patterns().cover(), Pose.of(placed), false)
                         .of(fit.pattern(), pieceOf.get(placed.mark())));
     }
 }

@@ -4,6 +4,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
+import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.pattern.Cover;
 import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.NotchedEdge;
@@ -19,9 +20,11 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  *
  * @param cover the cover that the piece belongs to
  * @param pose where the piece lies
+ * @param netToo whether the net line is drawn where it lies outside the piece, too
  */
-record PieceShapes(Cover cover, Pose pose) {
+record PieceShapes(Cover cover, Pose pose, boolean netToo) {
 
+    private static final double ROUNDING_MM = 1e-6;
     private static final double DOT = 1;
     private static final double TICK = 5;
     private static final double ARROW = 60;
@@ -45,8 +48,21 @@ record PieceShapes(Cover cover, Pose pose) {
         piece.outer()
                 .ifPresent(outer -> shapes.add(
                         Path.closed(Operation.REF, pose.xy(notched.outline().corners()))));
-        shapes.add(Path.closed(Operation.REF, pose.xy(piece.net().corners())));
+        if (netToo || isInside(piece.net(), piece.blank())) {
+            shapes.add(Path.closed(Operation.REF, pose.xy(piece.net().corners())));
+        }
         return shapes;
+    }
+
+    /** Gaps and reliefs leave the net shape larger than the piece, and it would lie on the neighbours. */
+    private static boolean isInside(ConvexPolygon net, ConvexPolygon blank) {
+        for (int side = 0; side < blank.size(); side++) {
+            Vector2D outward = blank.outward(side);
+            if (net.reach(outward) > blank.reach(outward) + ROUNDING_MM) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Circle circle(Operation operation, Vector2D centre, double radius) {
@@ -64,12 +80,13 @@ record PieceShapes(Cover cover, Pose pose) {
         double half = Math.min(ARROW, piece.net().narrowestWidth() / 4) / 2;
         Vector2D tip = middle.add(half, along);
         Vector2D tail = middle.subtract(half, along);
-        return List.of(List.of(tail, tip), head(tip, along, half / 3), head(tail, along.negate(), half / 3));
+        return List.of(List.of(tail, tip), head(tip, along, -half / 3), head(tail, along, half / 3));
     }
 
+    /** Two strokes that meet at a tip, their ends so far along from it. */
     private static List<Vector2D> head(Vector2D tip, Vector2D along, double size) {
-        Vector2D across = new Vector2D(-along.getY(), along.getX());
-        Vector2D behind = tip.subtract(size, along);
-        return List.of(behind.add(size, across), tip, behind.subtract(size, across));
+        Vector2D across = new Vector2D(-along.getY(), along.getX()).scalarMultiply(Math.abs(size));
+        Vector2D ends = tip.add(size, along);
+        return List.of(ends.add(across), tip, ends.subtract(across));
     }
 }

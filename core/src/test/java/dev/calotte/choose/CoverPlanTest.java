@@ -6,6 +6,7 @@ import dev.calotte.assembly.PieceMarks;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
@@ -60,7 +61,9 @@ class CoverPlanTest {
         return Stream.of(
                         CoverPlan.of(fit(Cover.of("net"), SHEET), LAYOUT),
                         CoverPlan.of(fit(felled, ROLL), LAYOUT),
-                        CoverPlan.of(fit(grained, SHEET), LAYOUT))
+                        CoverPlan.of(fit(grained, SHEET), LAYOUT),
+                        CoverPlan.of(
+                                fit(Cover.of("glass").with(Allowances.of(-3, 0).withHubRelief(40)), SHEET), LAYOUT))
                 .map(plan -> plan.orElseThrow());
     }
 
@@ -101,6 +104,7 @@ class CoverPlanTest {
                         .forEach(cut::add);
             }
             assertThat(drawing.parts()).extracting(Drawing.Part::mark).doesNotHaveDuplicates();
+            drawing.parts().stream().flatMap(part -> part.shapes().stream()).forEach(shape -> liesIn(drawing, shape));
             assertThat(cut).hasSize(drawing.parts().size() - 1);
             Geometry inside = new GeometryFactory()
                     .createLineString(new Coordinate[] {
@@ -112,6 +116,15 @@ class CoverPlanTest {
                 for (int j = 0; j < i; j++) {
                     assertThat(cut.get(i).distance(cut.get(j))).isGreaterThan(6 - 1e-6);
                 }
+            }
+        }
+    }
+
+    private static void liesIn(Drawing drawing, Shape shape) {
+        if (shape instanceof Path path) {
+            for (int c = 0; c < path.size(); c++) {
+                assertThat(path.x(c)).isBetween(-1e-6, drawing.widthMm() + 1e-6);
+                assertThat(path.y(c)).isBetween(-1e-6, drawing.heightMm() + 1e-6);
             }
         }
     }
