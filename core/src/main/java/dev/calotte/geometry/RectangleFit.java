@@ -15,6 +15,7 @@ public final class RectangleFit {
     private final double[] lowered;
     private int count;
     private double least = Double.POSITIVE_INFINITY;
+    private double leastTurn;
 
     private RectangleFit(Polygon polygon) {
         int pairs = polygon.size() * (polygon.size() - 1);
@@ -53,6 +54,28 @@ public final class RectangleFit {
      * @return the least that is missing; 0 or below if it fits
      */
     public static double shortfall(ConvexPolygon polygon, double length, double width) {
+        return fit(polygon, length, width).least();
+    }
+
+    /**
+     * How the polygon must be turned to lie in the rectangle with the most to spare in both directions, or with the least
+     * missing; see {@link #shortfall}.
+     *
+     * @param polygon the polygon
+     * @param length the side of the rectangle along x, finite
+     * @param width the side along y, finite
+     * @return a turn, counter-clockwise, from 0 to below half a turn; half a turn more does as well
+     */
+    public static double bestTurn(ConvexPolygon polygon, double length, double width) {
+        RectangleFit fit = fit(polygon, length, width);
+        fit.least();
+        // the rectangle was turned by leastTurn about the polygon
+        double halfTurns = Math.floor(-fit.leastTurn / StrictMath.PI);
+        double turn = -fit.leastTurn - halfTurns * StrictMath.PI;
+        return turn < StrictMath.PI ? turn : 0;
+    }
+
+    private static RectangleFit fit(ConvexPolygon polygon, double length, double width) {
         RectangleFit fit = new RectangleFit(polygon);
         for (int i = 0; i < polygon.size(); i++) {
             for (int j = i + 1; j < polygon.size(); j++) {
@@ -62,7 +85,7 @@ public final class RectangleFit {
                 fit.add(v, -u, width);
             }
         }
-        return fit.least();
+        return fit;
     }
 
     /** Adds {@code |a cos t + b sin t| - lower} to those of which the largest counts. */
@@ -102,6 +125,9 @@ public final class RectangleFit {
         for (int p = 0; p < count && most < least; p++) {
             most = Math.max(most, Math.abs(a[p] * cos + b[p] * sin) - lowered[p]);
         }
-        least = Math.min(least, most);
+        if (most < least) {
+            least = most;
+            leastTurn = turn;
+        }
     }
 }

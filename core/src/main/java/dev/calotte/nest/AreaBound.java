@@ -26,7 +26,7 @@ final class AreaBound {
         double least = Double.POSITIVE_INFINITY;
         for (Field field : fields) {
             double rate = charges.rate(field.stock());
-            double amount = field.isRoll() ? taken(field, fields.size() == 1) : covered(spacing) / capacity(field);
+            double amount = field.isRoll() ? taken(field, fields.size() == 1) : covered(spacing) / area(field);
             least = Math.min(least, rate * amount);
         }
         return charges.measure() == Measure.PIECES ? Math.ceil(least - ROUNDING) : least;
@@ -44,9 +44,13 @@ final class AreaBound {
         return field.width() * spacing + FastMath.PI * spacing * spacing / 4;
     }
 
-    /** The area that parts with their half spacings may cover on a sheet. */
-    double capacity(Field sheet) {
+    private double area(Field sheet) {
         return sheet.length() * (sheet.width() + spacing) + ends(sheet);
+    }
+
+    /** The area that parts with their half spacings may cover on a sheet, even those that touch its edges. */
+    double capacity(Field sheet) {
+        return area(sheet) + 2 * Room.TOUCHING_MM * (sheet.length() + sheet.width() + spacing);
     }
 
     private double taken(Field roll, boolean alone) {

@@ -13,11 +13,11 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 final class Filling {
 
     private static final double ROUNDING = 1e-7;
-    private static final int TRIALS = 60;
     private static final Vector2D RIGHT = new Vector2D(1, 0);
     private static final Vector2D UP = new Vector2D(0, 1);
 
     private final Kinds kinds;
+    private final Field field;
     private final double length;
     private final double width;
     private final double spacing;
@@ -33,9 +33,13 @@ final class Filling {
     private List<NoFit> near = List.of();
     private double bestX;
     private double bestY;
+    private Spot best;
+    private double bestEnd;
+    private double bestLow;
 
     Filling(Kinds kinds, Field field, Manners manners) {
         this.kinds = kinds;
+        this.field = field;
         this.length = field.length();
         this.width = field.width();
         this.spacing = manners.spacing();
@@ -57,12 +61,25 @@ final class Filling {
 
     /** Adds a part if there is room for it; says whether there was. */
     boolean add(int kind) {
-        Spot best = null;
-        double bestEnd = Double.POSITIVE_INFINITY;
-        double bestLow = Double.POSITIVE_INFINITY;
+        best = null;
+        bestEnd = Double.POSITIVE_INFINITY;
+        bestLow = Double.POSITIVE_INFINITY;
+        if (!tryAll(kind, kinds.flush(kind, manner))) {
+            tryAll(kind, kinds.askew(kind, field));
+        }
+        if (best != null) {
+            put(best);
+        }
+        return best != null;
+    }
+
+    /** Tries ways to lay a part; says whether the field, if it were empty, would hold it in one of them. */
+    private boolean tryAll(int kind, List<Stand> stands) {
         List<ConvexPolygon> last = last();
-        for (Stand stand : kinds.flush(kind, manner)) {
+        boolean held = false;
+        for (Stand stand : stands) {
             ConvexPolygon part = kinds.outline(kind, stand, 0, 0);
+            held |= Room.holds(field, part);
             if (find(part, last, bestEnd)) {
                 double end = bestX + part.reach(RIGHT);
                 double low = bestY - part.reach(UP.negate());
@@ -73,21 +90,7 @@ final class Filling {
                 }
             }
         }
-        if (best != null) {
-            put(best);
-        }
-        return best != null;
-    }
-
-    /** Lays the first part at a slant, where it has room in no other way; says whether it has room so. */
-    boolean addAskew(int kind) {
-        Shaking shaking = new Shaking(kinds, new int[] {kind}, spacing, kind)
-                .within(Math.min(length, kinds.widest()), width, false);
-        boolean fits = shaking.fits(TRIALS, TRIALS);
-        if (fits) {
-            put(shaking.spots().get(0));
-        }
-        return fits;
+        return held;
     }
 
     void put(Spot spot) {
@@ -103,13 +106,15 @@ final class Filling {
     /** Finds the best place for a part turned so, if its end is not beyond the limit. */
     private boolean find(ConvexPolygon part, List<ConvexPolygon> last, double limit) {
         // what ends before is not looked at, so nothing may begin there
-        minX = part.reach(RIGHT.negate()) + (from > 0 ? from + spacing : 0);
-        maxX = Math.min(length, limit + ROUNDING * width) - part.reach(RIGHT);
-        minY = part.reach(UP.negate());
-        maxY = width - part.reach(UP);
+        double beyondX = Room.beyondMm(part.extent(RIGHT), length);
+        double beyondY = Room.beyondMm(part.extent(UP), width);
+        minX = part.reach(RIGHT.negate()) + (from > 0 ? from + spacing : -beyondX);
+        maxX = Math.min(length + beyondX, limit + ROUNDING * width) - part.reach(RIGHT);
+        minY = part.reach(UP.negate()) - beyondY;
+        maxY = width + beyondY - part.reach(UP);
         bestX = Double.POSITIVE_INFINITY;
         bestY = Double.POSITIVE_INFINITY;
-        if (maxX < minX - ROUNDING || maxY < minY - ROUNDING) {
+        if (beyondX + beyondY == Double.POSITIVE_INFINITY || maxX < minX - ROUNDING || maxY < minY - ROUNDING) {
             return false;
         }
         near = last.stream().map(fast -> NoFit.of(fast, part, spacing)).toList();

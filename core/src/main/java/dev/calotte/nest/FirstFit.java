@@ -43,7 +43,7 @@ final class FirstFit {
     private boolean begin(int kind) {
         for (Field field : fields) {
             Filling filling = new Filling(kinds, field, manners);
-            if (left[field.stock()] > 0 && (filling.add(kind) || filling.addAskew(kind))) {
+            if (left[field.stock()] > 0 && filling.add(kind)) {
                 left[field.stock()]--;
                 fillings.add(filling);
                 used.add(field);

@@ -3,6 +3,7 @@ package dev.calotte.nest;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ConcurrentSkipListMap;
 import org.apache.commons.math3.util.FastMath;
 
 /** The pieces of a plan with all that is asked of them again and again: shapes face up and face down, and stands. */
@@ -14,6 +15,7 @@ final class Kinds {
     private final List<ConvexPolygon> over = new ArrayList<>();
     private final List<List<Stand>> stands = new ArrayList<>();
     private final List<List<Stand>> flush = new ArrayList<>();
+    private final ConcurrentSkipListMap<String, List<Stand>> askew = new ConcurrentSkipListMap<>();
 
     Kinds(List<Piece> pieces) {
         this.pieces = List.copyOf(pieces);
@@ -184,6 +186,15 @@ final class Kinds {
             }
         }
         return found;
+    }
+
+    /** Ways to lay a piece where none with a side along or across the field will do: as the field holds it best. */
+    List<Stand> askew(int kind, Field field) {
+        // several fields, several threads and many sheets ask for the same
+        return isFree(kind)
+                ? askew.computeIfAbsent(
+                        kind + " " + field.length() + " " + field.width(), key -> Room.askew(this, kind, field))
+                : List.of();
     }
 
     private static double longest(ConvexPolygon shape) {

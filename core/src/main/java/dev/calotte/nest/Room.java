@@ -9,11 +9,17 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import org.apache.commons.math3.util.FastMath;
 
 /** Whether parts can lie on a stock at all. */
 final class Room {
 
-    private static final double ROUNDING_MM = 1e-6;
+    /** What is so much too large touches the edges: far below what any tool can hold, far above rounding. */
+    static final double TOUCHING_MM = 1e-6;
+
+    /** A turn that is known only up to rounding may make a part larger by this. */
+    private static final double TURNING_MM = 1e-7;
+
     private static final String WHERE = "covers.stock";
     private static final Vector2D RIGHT = new Vector2D(1, 0);
     private static final Vector2D UP = new Vector2D(0, 1);
@@ -37,6 +43,32 @@ final class Room {
         return least;
     }
 
+    /**
+     * How far a part that touches both edges reaches beyond each of them, if it lies midway; 0 if there is room for it,
+     * infinite if there is none.
+     */
+    static double beyondMm(double size, double room) {
+        double lacking = size - room;
+        return lacking > TOUCHING_MM + TURNING_MM ? Double.POSITIVE_INFINITY : Math.max(0, lacking / 2);
+    }
+
+    /** Whether a part turned so lies on the field, and be it that it touches. */
+    static boolean holds(Field field, ConvexPolygon laid) {
+        return Double.isFinite(beyondMm(laid.extent(RIGHT), field.length()) + beyondMm(laid.extent(UP), field.width()));
+    }
+
+    /** Ways to lay a part that may be turned at will so that the field holds it best. */
+    static List<Stand> askew(Kinds kinds, int kind, Field field) {
+        double length = Math.min(field.length(), 2 * kinds.widest());
+        List<Stand> stands = new ArrayList<>();
+        for (boolean mirrored : kinds.mirrors(kind) ? new boolean[] {false, true} : new boolean[] {false}) {
+            double turn = RectangleFit.bestTurn(kinds.shape(kind, mirrored), length, field.width());
+            stands.add(new Stand(mirrored, turn));
+            stands.add(new Stand(mirrored, turn + FastMath.PI));
+        }
+        return stands;
+    }
+
     /** Names every kind that fits on none of the fields. */
     static void check(Kinds kinds, List<Field> fields) {
         List<Problem> problems = new ArrayList<>();
@@ -45,7 +77,7 @@ final class Room {
             for (Field field : fields) {
                 least = Math.min(least, lackingMm(kinds, kind, field));
             }
-            if (least > ROUNDING_MM) {
+            if (least > TOUCHING_MM) {
                 problems.add(tooLarge(kinds.piece(kind), least));
             }
         }

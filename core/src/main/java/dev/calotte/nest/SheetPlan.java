@@ -151,7 +151,7 @@ public final class SheetPlan {
 
     private boolean allFit(Field field) {
         for (int kind = 0; kind < kinds.count(); kind++) {
-            if (Room.lackingMm(kinds, kind, field) > 0) {
+            if (Room.lackingMm(kinds, kind, field) > Room.TOUCHING_MM) {
                 return false;
             }
         }

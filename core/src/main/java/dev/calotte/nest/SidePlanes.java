@@ -34,6 +34,17 @@ final class SidePlanes {
             least[2 * i + 1] = outline.reach(UP.negate());
             range[2 * i] = field.length() - outline.extent(RIGHT);
             range[2 * i + 1] = field.width() - outline.extent(UP);
+            centre(2 * i);
+            centre(2 * i + 1);
+        }
+    }
+
+    /** What touches both edges lies midway. */
+    private void centre(int place) {
+        double beyond = Room.beyondMm(0, range[place]);
+        if (Double.isFinite(beyond)) {
+            least[place] -= beyond;
+            range[place] += 2 * beyond;
         }
     }
 

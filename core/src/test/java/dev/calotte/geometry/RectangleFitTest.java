@@ -70,4 +70,35 @@ class RectangleFitTest {
         assertThat(RectangleFit.shortfall(sheet, 1221, 2441)).isCloseTo(-1, within(1e-9));
         assertThat(RectangleFit.shortfall(sheet, 1219, 2440)).isCloseTo(1, within(1e-9));
     }
+
+    @Test
+    void turnedBestAPolygonLacksWhatItLacksAtLeast() {
+        Cases.each(60, (random, size) -> {
+            ConvexPolygon polygon = polygon(random);
+            double length = 500 + 2000 * random.nextDouble();
+            double width = 300 + 1200 * random.nextDouble();
+            double turn = RectangleFit.bestTurn(polygon, length, width);
+            assertThat(turn).isBetween(0.0, Math.nextDown(Math.PI));
+            assertThat(missing(polygon, turn, length, width))
+                    .isCloseTo(RectangleFit.shortfall(polygon, length, width), within(1e-9));
+        });
+    }
+
+    /** What a polygon lacks, turned counter-clockwise. */
+    private static double missing(ConvexPolygon polygon, double turn, double length, double width) {
+        double[] xy = new double[2 * polygon.size()];
+        for (int c = 0; c < polygon.size(); c++) {
+            xy[2 * c] = polygon.x(c) * Math.cos(turn) - polygon.y(c) * Math.sin(turn);
+            xy[2 * c + 1] = polygon.x(c) * Math.sin(turn) + polygon.y(c) * Math.cos(turn);
+        }
+        ConvexPolygon turned = ConvexPolygon.of(xy);
+        return Math.max(turned.extent(new Vector2D(1, 0)) - length, turned.extent(new Vector2D(0, 1)) - width);
+    }
+
+    /** Computed by hand here: a needle lies best along the diagonal of a square, turned by 45 degrees either way. */
+    @Test
+    void aNeedleLiesBestAlongADiagonal() {
+        ConvexPolygon needle = ConvexPolygon.of(0, 0, 1300, 0, 1300, 1e-9, 0, 1e-9);
+        assertThat(RectangleFit.bestTurn(needle, 1000, 1000) % (Math.PI / 2)).isCloseTo(Math.PI / 4, within(1e-9));
+    }
 }
