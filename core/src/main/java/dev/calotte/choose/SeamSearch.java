@@ -22,9 +22,6 @@ final class SeamSearch {
     /** Where no more of a strip than this fits, or no more than its gaps take away, its length is the trouble. */
     private static final double LEAST_MM = 1;
 
-    /** So that a part which is as wide as its stock can still be moved onto it. */
-    private static final double SPARE_MM = 1e-3;
-
     private static final double STEP_MM = 1e-7;
 
     private final Seams seams;
@@ -56,9 +53,7 @@ final class SeamSearch {
 
     /** Whether a part fits; one of which nothing is left does. */
     private boolean fits(double from, double to) {
-        return seams.between(from, to)
-                .map(part -> Fit.of(part, stocks).overByMm() <= -SPARE_MM)
-                .orElse(true);
+        return seams.between(from, to).map(part -> Fit.of(part, stocks).fits()).orElse(true);
     }
 
     /** The highest next seam under which the part still fits. */
