@@ -16,6 +16,8 @@ import dev.calotte.parts.JoineryNotes;
 import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.RiserWall;
+import dev.calotte.sphere.Fitting;
+import dev.calotte.sphere.Spacing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -66,6 +68,7 @@ public record Design(
      */
     public List<String> notes() {
         return Stream.of(
+                        fittingNote(),
                         dome.notes(),
                         parts.notes(),
                         riser.map(RiserWall::notes).orElse(List.of()),
@@ -81,6 +84,12 @@ public record Design(
      */
     public Accuracy accuracy() {
         return Accuracy.of(parts, parts.joinery().cutToleranceMm());
+    }
+
+    private List<String> fittingNote() {
+        DomeSpec spec = project.dome();
+        boolean idle = spec.spacing() != Spacing.FITTED && !spec.fitting().equals(Fitting.DEFAULT);
+        return idle ? List.of("strut-ratio and fit have an effect with spacing: fitted only.") : List.of();
     }
 
     /**

@@ -37,6 +37,15 @@ class ShowCommandTest {
     }
 
     @Test
+    void keysOfAFittedSpacingAreSaidToBeIdleWithAnother(@TempDir Path folder) throws IOException {
+        Path brief = folder.resolve("b.yaml");
+        Files.writeString(brief, "dome: { breakdown: 3, strut-ratio: 1.3 }\nsize: { radius: 3 m }\n");
+        assertThat(Runs.run("show", brief.toString()).out()).contains("have an effect with spacing: fitted only");
+        Files.writeString(brief, "dome: { breakdown: 3, strut-ratio: 1.25 }\nsize: { radius: 3 m }\n");
+        assertThat(Runs.run("show", brief.toString()).out()).doesNotContain("have an effect");
+    }
+
+    @Test
     void lengthsArePrintedInTheUnitsOfTheBrief() {
         String page = Runs.run("show", "examples/bandstand.yaml").out();
         assertThat(page.substring(0, page.indexOf("Take care")))

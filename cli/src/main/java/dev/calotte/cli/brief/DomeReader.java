@@ -4,7 +4,6 @@ import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
-import dev.calotte.problem.Problem.Code;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Solid;
@@ -12,7 +11,6 @@ import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
 import dev.calotte.units.UnitSystem;
 import java.util.Arrays;
-import java.util.stream.Stream;
 
 /**
  * Reads the section {@code dome}.
@@ -27,7 +25,7 @@ record DomeReader(Fields fields, UnitSystem units) {
         Solid solid = fields.read("solid", Solid.ICOSAHEDRON, Words.of(Solid.values()));
         Breakdown breakdown = breakdown(solid);
         Spacing spacing = fields.read("spacing", Spacing.CHORD, Words.of(Spacing.values()));
-        Fitting fitting = fitting(spacing);
+        Fitting fitting = fitting();
         Up up = fields.read("up", Up.VERTEX, Words.of(Up.values()));
         Keep keep = keep();
         Base base = fields.read("base", Base.AS_IS, Words.of(Base.values()));
@@ -45,24 +43,10 @@ record DomeReader(Fields fields, UnitSystem units) {
         return fields.read("riser", 0.0, Measured.notBelowZero(units));
     }
 
-    private Fitting fitting(Spacing spacing) {
+    private Fitting fitting() {
         Fitting usual = Fitting.DEFAULT;
         Fitting.Goal goal = fields.read("fit", usual.goal(), Words.of(Fitting.Goal.values()));
-        double ratio = fields.read("strut-ratio", usual.strutRatio(), Numbers::strutRatio);
-        if (spacing != Spacing.FITTED && fields.sound("spacing")) {
-            Stream.of("fit", "strut-ratio")
-                    .filter(fields::has)
-                    .filter(fields::sound)
-                    .forEach(key -> fields.refuse(key, onlyFitted(spacing)));
-        }
-        return new Fitting(goal, ratio);
-    }
-
-    private static Refusal onlyFitted(Spacing spacing) {
-        return new Refusal(
-                Code.CONFLICT,
-                "the key has an effect with spacing: fitted only, and the spacing is " + Words.word(spacing) + ".",
-                "Leave it out, or write spacing: fitted.");
+        return new Fitting(goal, fields.read("strut-ratio", usual.strutRatio(), Numbers::strutRatio));
     }
 
     private Breakdown breakdown(Solid solid) {

@@ -64,8 +64,6 @@ class BadBriefTest {
                 "dome: {breakdown: 3, riser: -300 mm}⏎SIZE | IMPOSSIBLE | dome.riser | 1:22 | -300 mm is below 0",
                 "dome: {breakdown: 3, riser: tall}⏎SIZE | WRONG_VALUE | dome.riser | 1:22 | not a number",
                 // fitted
-                "dome: {breakdown: 3, strut-ratio: 1.2}⏎SIZE | CONFLICT | dome.strut-ratio | 1:22 | the spacing is chord",
-                "dome: {breakdown: 3, fit: width, spacing: arc}⏎SIZE | CONFLICT | dome.fit | 1:22 | or write spacing: fitted",
                 "dome: {breakdown: 3, strut-ratio: 1.2, spacing: fited}⏎SIZE | WRONG_VALUE | dome.spacing | 1:40 | fitted?",
                 "dome: {breakdown: 3, strut-ratio: wide}⏎SIZE | WRONG_VALUE | dome.strut-ratio | 1:22 | wide is not a number",
                 "dome: {breakdown: 3, strut-ratio: -2, spacing: fitted}⏎SIZE | WRONG_VALUE | dome.strut-ratio | 1:22 | 1.25",

@@ -2,8 +2,6 @@ package dev.calotte.cli.brief;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.calotte.problem.Problem;
-import dev.calotte.problem.Problem.Code;
 import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Fitting.Goal;
 import dev.calotte.sphere.Spacing;
@@ -34,20 +32,11 @@ class FittedBriefTest {
     }
 
     @Test
-    void bothKeysAreRefusedWithAnotherSpacing() {
-        assertThat(Briefs.problems(brief("fit: few-kinds, spacing: arc, strut-ratio: 1.3")))
-                .filteredOn(problem -> problem.code() == Code.CONFLICT)
-                .extracting(Problem::where)
-                .containsExactly("dome.fit", "dome.strut-ratio");
-    }
-
-    @Test
-    void aRefusalSaysWhatTheSpacingIs() {
-        Problem problem =
-                Briefs.problems(brief("strut-ratio: 1.3, spacing: arc")).get(0);
-        assertThat(problem.what())
-                .isEqualTo("the key has an effect with spacing: fitted only, and the spacing is arc.");
-        assertThat(problem.mend()).isEqualTo("Leave it out, or write spacing: fitted.");
+    void bothKeysMayStandBesideAnotherSpacing() {
+        Project project =
+                brief("fit: few-kinds, spacing: arc, strut-ratio: 1.3").project();
+        assertThat(project.dome().spacing()).isEqualTo(Spacing.ARC);
+        assertThat(project.dome().fitting()).isEqualTo(new Fitting(Goal.FEW_KINDS, 1.3));
     }
 
     @Test
