@@ -1,5 +1,6 @@
 package dev.calotte.pattern;
 
+import dev.calotte.dome.Dome;
 import dev.calotte.dome.Panel;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
@@ -44,11 +45,28 @@ final class PatternSorting {
         this.patternOf = new int[parts.dome().panels().size()];
         this.turnOf = new int[patternOf.length];
         List<PatternKey> sorted = sort((panel, k) -> Code.NONE);
-        this.patterns = cover.treatment().coded() ? refined(sorted) : sorted;
+        this.patterns = cover.treatment().coded() ? coded(cover, sorted) : sorted;
         this.counts = new int[patterns.size()];
         for (int pattern : patternOf) {
             counts[pattern]++;
         }
+    }
+
+    /** Openings take codes away and leave the others as they are, or one door would make every panel another pattern. */
+    private List<PatternKey> coded(Cover cover, List<PatternKey> sorted) {
+        Dome dome = parts.dome();
+        if (dome.openings().isEmpty()) {
+            return refined(sorted);
+        }
+        PatternSorting whole = new PatternSorting(parts.whole(), cover);
+        joints = whole.joints;
+        return sort((panel, k) -> neighbours.across(panel, panel.struts().get(k)) == Neighbours.NONE
+                ? Code.NONE
+                : whole.code(dome.wholePanel(panel.index()), k));
+    }
+
+    private Code code(int panel, int k) {
+        return patterns.get(patternOf[panel]).codes().get(Math.floorMod(k - turnOf[panel], 3));
     }
 
     /** Sorts by the joints again and again, until no pattern falls into several by what its neighbours are. */

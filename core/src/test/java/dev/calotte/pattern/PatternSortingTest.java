@@ -92,6 +92,29 @@ class PatternSortingTest {
     }
 
     @Test
+    void anOpeningMakesNewPatternsOfItsRimOnly() {
+        Dome dome = Dome.of(FIVE_NINTHS);
+        Dome opened = dome.withOpenings(List.of(new Opening("door", List.of(40, 41), false)));
+        Cover coded =
+                Cover.of("cloth").with(Allowances.of(15, 50)).with(new Treatment(false, false, Splitting.NEVER, true));
+        Patterns whole = Patterns.of(Parts.of(dome, Joinery.nodeToNode()), coded);
+        Patterns cut = Patterns.of(Parts.of(opened, Joinery.nodeToNode()), coded);
+        int changed = 0;
+        for (Panel panel : opened.panels()) {
+            List<Side> before = whole.of(dome.panels().get(opened.wholePanel(panel.index())))
+                    .sides();
+            for (int side = 0; side < 3; side++) {
+                List<Notch> notches = cut.of(panel).sides().get(side).notches();
+                boolean rim = cut.across(panel, side).isEmpty();
+                changed += rim && !before.get(side).notches().isEmpty() ? 1 : 0;
+                assertThat(notches).isEqualTo(rim ? List.of() : before.get(side).notches());
+            }
+        }
+        assertThat(changed).isEqualTo(4);
+        assertThat(cut.list().size() - whole.list().size()).isBetween(1, 4);
+    }
+
+    @Test
     void neighboursAreEachOthers() {
         Patterns patterns = Patterns.of(Assembly.fiveNinths(), GLAZING);
         Assembly assembly = new Assembly(patterns);
