@@ -105,6 +105,9 @@ final class EdgeBranching {
         }
         if (places.hasRoom()) {
             search();
+        } else {
+            nodesLeft--;
+            nodes++;
         }
     }
 

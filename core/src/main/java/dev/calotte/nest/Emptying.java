@@ -24,6 +24,7 @@ final class Emptying {
     private int left;
     private int trials;
 
+    /** Moves parts until the steps of the layout, or none, are left. */
     Emptying(Kinds kinds, Charges charges, Layout layout, List<Filled> plan) {
         this.kinds = kinds;
         this.charges = charges;
@@ -116,7 +117,8 @@ final class Emptying {
             List<Callable<Result>> work = new ArrayList<>();
             for (Trial trial : all.subList(from, Math.min(all.size(), from + BATCH))) {
                 long seed = trials++;
-                work.add(() -> attempt(victim, part, trial, seed));
+                int share = 1 + left / BATCH;
+                work.add(() -> attempt(victim, part, trial, new Luck(seed, share)));
             }
             List<Result> results = Parallel.all(layout.threads(), work);
             results.forEach(result -> left -= result.steps());
@@ -137,18 +139,18 @@ final class Emptying {
         return target.field().isRoll() || covered(target) + covered(part.kind()) - back > area.capacity(target.field());
     }
 
-    private Result attempt(int victim, Spot part, Trial trial, long seed) {
+    private Result attempt(int victim, Spot part, Trial trial, Luck luck) {
         Filled target = plan.get(trial.sheet());
         List<Spot> kept = new ArrayList<>(target.spots());
         kept.remove(trial.back());
-        Shaking shaking = shaking(kept, part, target.field(), seed);
-        boolean fits = shaking.settle(PATIENCE);
+        Shaking shaking = shaking(kept, part, target.field(), luck.seed());
+        boolean fits = shaking.settle(PATIENCE, luck.steps());
         int steps = shaking.steps();
         List<Spot> rest = new ArrayList<>(plan.get(victim).spots());
         rest.remove(part);
         if (fits && trial.back() != null) {
-            Shaking other = shaking(rest, trial.back(), plan.get(victim).field(), seed);
-            fits = other.settle(PATIENCE);
+            Shaking other = shaking(rest, trial.back(), plan.get(victim).field(), luck.seed());
+            fits = other.settle(PATIENCE, luck.steps() - steps);
             steps += other.steps();
             rest = other.spots();
         }
@@ -174,6 +176,9 @@ final class Emptying {
 
     /** A sheet, and what comes back from it. */
     private record Trial(int sheet, Spot back) {}
+
+    /** What chance begins with, and how many steps may be spent. */
+    private record Luck(long seed, int steps) {}
 
     private record Result(int sheet, Filled target, Filled source, int steps) {}
 }

@@ -13,6 +13,7 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 final class Filling {
 
     private static final double ROUNDING = 1e-7;
+    private static final int PAIRS_A_STEP = 100;
     private static final Vector2D RIGHT = new Vector2D(1, 0);
     private static final Vector2D UP = new Vector2D(0, 1);
 
@@ -33,6 +34,7 @@ final class Filling {
     private List<NoFit> near = List.of();
     private double bestX;
     private double bestY;
+    private int pairs;
     private Spot best;
     private double bestEnd;
     private double bestLow;
@@ -48,6 +50,11 @@ final class Filling {
 
     List<Spot> spots() {
         return spots;
+    }
+
+    /** How many steps it took; so many pairs of parts take as long as one. */
+    int steps() {
+        return pairs / PAIRS_A_STEP;
     }
 
     /** How far what is there reaches. */
@@ -117,6 +124,7 @@ final class Filling {
         if (beyondX + beyondY == Double.POSITIVE_INFINITY || maxX < minX - ROUNDING || maxY < minY - ROUNDING) {
             return false;
         }
+        pairs += last.size();
         near = last.stream().map(fast -> NoFit.of(fast, part, spacing)).toList();
         consider(minX, minY);
         consider(minX, maxY);

@@ -75,6 +75,16 @@ final class Kinds {
         return pieces.stream().mapToInt(Piece::count).sum();
     }
 
+    /** How many triangles give as much work as all parts do: that of two parts grows with the corners of both. */
+    int inTriangles() {
+        return pieces.stream()
+                        .mapToInt(piece -> piece.count()
+                                * piece.outline().size()
+                                * piece.outline().size())
+                        .sum()
+                / 9;
+    }
+
     boolean isFree(int kind) {
         return pieces.get(kind).grainRad().isEmpty();
     }

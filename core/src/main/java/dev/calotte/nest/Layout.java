@@ -4,8 +4,10 @@ package dev.calotte.nest;
  * How parts are laid.
  *
  * @param spacingMm how far parts stay from each other at least: the cutter and the web between two cuts
- * @param steps how much work may be spent on a better plan: each step is one descent of up to ten parts to where they lie
- *     less on each other, some 50 microseconds. The plan for a number of steps is always the same
+ * @param steps how much work may be spent on a better plan: each step is one descent of up to ten triangles, or
+ *     fewer parts of more corners, to where they lie less on each other, some 50 microseconds. Whatever else takes time
+ *     counts as so many steps. With one step or more, up to a thousand are spent on patterns of sheets that hold few
+ *     parts. The plan for a number of steps is always the same
  * @param threads how many threads share the work; they change nothing but the time it takes
  */
 public record Layout(double spacingMm, int steps, int threads) {
@@ -26,6 +28,10 @@ public record Layout(double spacingMm, int steps, int threads) {
             throw new IllegalArgumentException(
                     "no layout has a spacing of " + spacingMm + " with " + steps + " steps on " + threads + " threads");
         }
+    }
+
+    Layout withSteps(int fewer) {
+        return new Layout(spacingMm, fewer, threads);
     }
 
     /**

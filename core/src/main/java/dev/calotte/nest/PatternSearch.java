@@ -20,6 +20,7 @@ final class PatternSearch {
     private static final int SOME = 150;
     private static final int FIRST_LOOK = 40;
     private static final int SHORT_LOOK = 12;
+
     private static final double LITTLE = 1e-6;
 
     private final Kinds kinds;
@@ -33,6 +34,7 @@ final class PatternSearch {
     private final List<List<SheetPattern>> levels = new ArrayList<>();
     private boolean complete = true;
     private int steps;
+    private int budget;
     private int round;
 
     PatternSearch(Kinds kinds, Field field, double capacity, Layout layout) {
@@ -45,8 +47,9 @@ final class PatternSearch {
         this.many = Math.max(SOME, Math.min(MANY, allSteps / 10));
     }
 
-    /** Looks at all patterns once more; returns how many descents that took. */
-    int look() {
+    /** Looks at all patterns once more, or as far as so many steps go; returns how many it took. */
+    int look(int most) {
+        budget = most;
         steps = 0;
         levels.clear();
         List<List<Integer>> candidates = singles();
@@ -60,14 +63,19 @@ final class PatternSearch {
     }
 
     /**
-     * If there are too many, those that are known and the most promising others: their parts would cost more than a sheet
+     * If there are too many for what may be spent, those that are known and the most promising others: their parts would cost more than a sheet
      * in patterns that are known to fit, and the most for their area.
      */
     private List<List<Integer>> worthiest(List<List<Integer>> candidates) {
-        if (candidates.size() <= many) {
+        int affordable = Math.max(0, budget - steps) / SHORT_LOOK;
+        int most = Math.min(many, affordable);
+        if (candidates.size() <= most) {
             return candidates;
         }
         complete = false;
+        if (most == 0) {
+            return List.of();
+        }
         Columns columns = new Columns(kinds.count(), 1);
         patterns().stream().filter(SheetPattern::fits).forEach(pattern -> columns.add(0, pattern.parts(), 1));
         Simplex simplex = new Simplex(columns, kinds.need(), new double[] {kinds.parts()}, new BitSet());
@@ -78,7 +86,7 @@ final class PatternSearch {
         List<List<Integer>> sorted = new ArrayList<>(candidates);
         sorted.removeIf(counts -> known.containsKey(key(counts)) || worth(counts, prices) < 1 + LITTLE);
         sorted.sort(Comparator.comparingDouble(counts -> -worth(counts, prices) / covered(counts)));
-        before.addAll(sorted.subList(0, Math.min(many, sorted.size())));
+        before.addAll(sorted.subList(0, Math.min(most, sorted.size())));
         return before;
     }
 

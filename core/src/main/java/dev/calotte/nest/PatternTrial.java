@@ -11,6 +11,9 @@ final class PatternTrial {
     /** So many linear programmes take as long as a step. */
     private static final int NODES_A_STEP = 50;
 
+    /** The programmes of more than four parts take longer: as the cube of their number. */
+    private static final int FEW_CUBED = 64;
+
     private static final int PATIENCE = 15;
 
     private final Kinds kinds;
@@ -25,22 +28,25 @@ final class PatternTrial {
 
     /** The first look. */
     Outcome look(List<Integer> counts, int steps) {
+        int filled = 0;
         for (Manner manner : new Manner[] {Manner.ALONG, Manner.ANY}) {
             Filling filling = new Filling(kinds, field, new Manners(spacing, manner));
-            if (fill(filling, counts)) {
-                return fits(counts, filling.spots(), 1);
+            boolean fits = fill(filling, counts);
+            filled += filling.steps();
+            if (fits) {
+                return fits(counts, filling.spots(), 1 + filled);
             }
         }
-        if (isFree(counts)) {
-            return shake(counts, steps, 0);
-        }
-        return decide(counts, Math.min(NODES, NODES_A_STEP * steps));
+        Outcome outcome = again(counts, steps, 0);
+        return new Outcome(outcome.pattern(), outcome.steps() + filled);
     }
 
     private Outcome decide(List<Integer> counts, int nodes) {
         EdgeBranching branching = new EdgeBranching(kinds, SheetPattern.kindOf(counts), field, spacing);
-        EdgeBranching.Verdict verdict = branching.decide(nodes);
-        int steps = 1 + branching.nodes() / NODES_A_STEP;
+        int many = counts.stream().mapToInt(Integer::intValue).sum();
+        int weight = Math.max(1, many * many * many / FEW_CUBED);
+        EdgeBranching.Verdict verdict = branching.decide(nodes / weight);
+        int steps = 1 + branching.nodes() * weight / NODES_A_STEP;
         return verdict == EdgeBranching.Verdict.FITS
                 ? fits(counts, branching.spots(), steps)
                 : new Outcome(new SheetPattern(counts, verdict, List.of()), steps);

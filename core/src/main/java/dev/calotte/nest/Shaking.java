@@ -17,11 +17,17 @@ final class Shaking {
     private static final double TOLERANCE = 3e-10;
 
     private static final int DESCENT = 300;
-    /** A descent counts once more for so many parts. */
+
+    /** A descent counts once more for so many triangles; others count with the square of their corners. */
     private static final int MANY = 10;
+
+    private static final int TRIANGLE = 9;
 
     /** One in so many turns lays a side along or across the field. */
     private static final int FLUSH = 2;
+
+    /** What still gets better may take so many times what there is to spend. */
+    private static final int BEYOND = 3;
 
     private static final double BETTER = 0.9999;
 
@@ -42,13 +48,15 @@ final class Shaking {
         this.mirrored = new boolean[kindOf.length];
         this.places = new double[3 * kindOf.length];
         this.random = new SplittableRandom(seed);
-        this.cost = 1 + kindOf.length / MANY;
         this.bodies = new Bodies(kindOf.length);
         boolean[] turning = new boolean[kindOf.length];
+        int pairs = 0;
         for (int i = 0; i < kindOf.length; i++) {
             turning[i] = kinds.isFree(kindOf[i]);
             bodies.set(i, kinds.shape(kindOf[i], false));
+            pairs += bodies.cornerX[i].length * bodies.cornerX[i].length;
         }
+        this.cost = 1 + pairs / TRIANGLE / MANY;
         this.overlap = new Overlap(bodies, spacing, turning);
         this.descent = new Descent(overlap);
     }
@@ -133,9 +141,15 @@ final class Shaking {
 
     /** Looks for a way from where the parts are; gives up after so many changes in a row that did not help. */
     boolean settle(int patience) {
+        return settle(patience, Integer.MAX_VALUE);
+    }
+
+    /** The same, but no more is begun once so many steps are spent. */
+    boolean settle(int patience, int budget) {
+        int begun = steps;
         double value = descend(places);
         int vain = 0;
-        while (value > 0 && vain < patience) {
+        while (value > 0 && vain < patience && steps - begun < budget) {
             double[] changed = places.clone();
             boolean[] before = mirrored.clone();
             change(changed);
@@ -176,12 +190,12 @@ final class Shaking {
         }
     }
 
-    /** Whether the parts can be laid, with so many descents at most; they lie there afterwards if they can. */
+    /** Whether the parts can be laid, with so many descents or little more; they lie there afterwards if they can. */
     boolean fits(int budget, int patience) {
         int end = steps + budget;
         while (steps < end) {
             scatter();
-            if (settle(Math.min(patience, end - steps))) {
+            if (settle(Math.min(patience, 1 + (end - steps - 1) / cost), BEYOND * (end - steps))) {
                 return true;
             }
         }

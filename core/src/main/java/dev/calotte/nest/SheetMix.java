@@ -13,6 +13,9 @@ final class SheetMix {
     private static final int NODES = 3000;
     private static final int BOUND_NODES = 300;
 
+    /** Less is never worth while: few kinds are decided with it for good. */
+    private static final int LEAST = 1000;
+
     private final Kinds kinds;
     private final List<Field> fields;
     private final double[] have;
@@ -22,6 +25,7 @@ final class SheetMix {
     private List<Filled> best = List.of();
     private double cost = Double.POSITIVE_INFINITY;
     private double bound;
+    private int steps;
 
     SheetMix(Kinds kinds, List<Field> fields, int[] have, Charges charges, Layout layout) {
         this.kinds = kinds;
@@ -38,15 +42,16 @@ final class SheetMix {
         for (Field field : fields) {
             searches.add(new PatternSearch(kinds, field, area.capacity(field), layout));
         }
-        int left = layout.steps();
+        int left = Math.max(layout.steps(), LEAST);
         boolean more = true;
         while (more && left > 0) {
             int spent = 0;
             for (PatternSearch search : searches) {
-                spent += search.look();
+                spent += search.look((left - spent) / (searches.size() - searches.indexOf(search)));
             }
             mix(searches);
             left -= spent;
+            steps += spent;
             // the next round takes four times as long
             more = spent > searches.size() * kinds.count() && left > 2 * spent && cost > bound * (1 + 1e-9);
         }
@@ -75,7 +80,7 @@ final class SheetMix {
         }
         boolean decided = possible.count() == fitting.count();
         IntegerMix least = decided ? mix : IntegerMix.of(possible, kinds.need(), have, BOUND_NODES);
-        bound = complete ? least.bound() : 0;
+        bound = complete ? Math.max(bound, least.bound()) : bound;
     }
 
     private List<Filled> cut(Columns columns, IntegerMix mix, List<List<Spot>> spots) {
@@ -100,6 +105,11 @@ final class SheetMix {
         }
         sheets.removeIf(sheet -> sheet.spots().isEmpty());
         return sheets;
+    }
+
+    /** How many steps were spent. */
+    int steps() {
+        return steps;
     }
 
     /** The best plan found; empty if there is none. */

@@ -18,7 +18,7 @@ public final class SheetPlan {
     /** Of so many parts a sheet all patterns are listed. */
     private static final int FEW = 5;
 
-    /** Of more parts the first plan is made in fewer manners. */
+    /** Of more triangles, or fewer parts of more corners, the first plan is made in fewer manners. */
     private static final int MANY = 300;
 
     private final Kinds kinds;
@@ -28,6 +28,9 @@ public final class SheetPlan {
     private final int[] have;
     private final Charges charges;
 
+    /** The first plans that begin with each stock. */
+    private final List<List<List<Filled>>> firsts = new ArrayList<>();
+
     private SheetPlan(List<Piece> pieces, List<? extends Stock> stocks, Layout layout) {
         this.kinds = new Kinds(pieces);
         this.stocks = List.copyOf(stocks);
@@ -36,6 +39,7 @@ public final class SheetPlan {
         this.have = new int[stocks.size()];
         for (int stock = 0; stock < stocks.size(); stock++) {
             fields.add(Field.of(stock, stocks.get(stock)));
+            firsts.add(List.of());
             have[stock] = stocks.get(stock).terms().have().orElse(kinds.parts());
         }
     }
@@ -68,18 +72,20 @@ public final class SheetPlan {
             best = onRolls(best);
         }
         boolean listed = false;
+        int left = layout.steps();
         if (layout.steps() > 0 && mostOnASheet(best) <= FEW) {
             SheetMix mix = new SheetMix(kinds, fields, have, charges, layout);
             mix.search();
             best = better(best, mix.best());
             listed = mix.bound() > 0;
+            left = Math.max(0, left - mix.steps());
             if (mix.bound() > bound && fields.stream().noneMatch(Field::isRoll)) {
                 bound = mix.bound();
                 proof = Goal.Proof.ALL_PATTERNS;
             }
         }
         if (layout.steps() > 0 && !listed && charges.cost(best) > bound) {
-            best = better(best, new Emptying(kinds, charges, layout, best).empty());
+            best = better(best, new Emptying(kinds, charges, layout.withSteps(left), best).empty());
         }
         return finish(best, new Goal(charges.measure(), charges.cost(best), bound, proof));
     }
@@ -101,7 +107,9 @@ public final class SheetPlan {
     private List<Filled> first() {
         List<Filled> best = List.of();
         for (List<Field> order : orders()) {
-            for (List<Filled> plan : firsts(order)) {
+            List<List<Filled>> plans = firsts(order);
+            firsts.set(order.get(0).stock(), plans);
+            for (List<Filled> plan : plans) {
                 best = best.isEmpty() ? plan : better(best, plan);
             }
         }
@@ -116,7 +124,7 @@ public final class SheetPlan {
         List<Manner> manners = List.of(Manner.values());
         if (kinds.areGrained()) {
             manners = List.of(Manner.ANY);
-        } else if (kinds.parts() > MANY) {
+        } else if (kinds.inTriangles() > MANY) {
             manners = List.of(Manner.ALONG, Manner.LONGEST_ALONG);
         }
         List<Callable<List<Filled>>> work = new ArrayList<>();
@@ -137,8 +145,8 @@ public final class SheetPlan {
         for (Field field : fields) {
             if (field.isRoll() && allFit(field)) {
                 List<List<Spot>> given = new ArrayList<>();
-                for (List<Filled> plan : firsts(List.of(field))) {
-                    if (plan.size() == 1) {
+                for (List<Filled> plan : firsts.get(field.stock())) {
+                    if (plan.size() == 1 && plan.get(0).field().equals(field)) {
                         given.add(plan.get(0).spots());
                     }
                 }
