@@ -63,8 +63,8 @@ final class PatternSearch {
     }
 
     /**
-     * If there are too many for what may be spent, those that are known and the most promising others: their parts would cost more than a sheet
-     * in patterns that are known to fit, and the most for their area.
+     * If there are too many for what may be spent, those that are known and the most promising others: their parts would
+     * cost more than a sheet in patterns that are known to fit, and the most for their area.
      */
     private List<List<Integer>> worthiest(List<List<Integer>> candidates) {
         int affordable = Math.max(0, budget - steps) / SHORT_LOOK;
