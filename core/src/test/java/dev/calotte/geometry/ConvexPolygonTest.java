@@ -105,6 +105,14 @@ class ConvexPolygonTest {
                 .isThrownBy(() -> ConvexPolygon.of(List.of(new Vector2D(0, 0), new Vector2D(1, 0))));
     }
 
+    /** By hand: the corner turns by 1e-7 and 1e-5 mm² the wrong way, and 1.25e-6 mm² are rounding for this length. */
+    @Test
+    void roundingMakesNoHollow() {
+        assertThat(ConvexPolygon.of(0, 0, 500, 1e-10, 1000, 0, 500, 1000).size())
+                .isEqualTo(4);
+        assertThatIllegalArgumentException().isThrownBy(() -> ConvexPolygon.of(0, 0, 500, 1e-8, 1000, 0, 500, 1000));
+    }
+
     @Test
     void cornersGoRound() {
         assertThat(SQUARE.corner(-1)).isEqualTo(SQUARE.corner(3));
