@@ -12,6 +12,9 @@ public final class ConvexPolygon extends Polygon {
     /** How hollow a corner may be, as a part of the square of the polygon's length, for rounding. */
     private static final double FLAT = 1e-12;
 
+    /** Points of a hull that lie nearer to each other, as a part of its size, are one: sides of no length have no way out. */
+    private static final double SAME = 1e-10;
+
     ConvexPolygon(double[] xy) {
         super(xy);
         double least = -FLAT
@@ -57,7 +60,9 @@ public final class ConvexPolygon extends Polygon {
      * @return their hull
      */
     public static ConvexPolygon round(Collection<Vector2D> points) {
-        return of(List.copyOf(new MonotoneChain(false, 0).findHullVertices(points)));
+        Vector2D any = points.iterator().next();
+        double size = points.stream().mapToDouble(any::distance).max().orElseThrow();
+        return of(List.copyOf(new MonotoneChain(false, SAME * size).findHullVertices(points)));
     }
 
     /**

@@ -18,8 +18,8 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  */
 public record Seams(Cover cover, Pattern pattern) {
 
-    /** Less than this is nothing. */
-    private static final double LEAST_MM2 = 1e-6;
+    /** Less than this is nothing that could be cut. */
+    private static final double LEAST_MM2 = 1;
 
     private static final Vector2D UP = new Vector2D(0, 1);
     private static final Vector2D DOWN = new Vector2D(0, -1);

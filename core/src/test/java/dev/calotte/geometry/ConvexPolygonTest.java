@@ -114,6 +114,18 @@ class ConvexPolygonTest {
     }
 
     @Test
+    void aHullHasNoSideOfNoLength() {
+        List<Vector2D> points = List.of(
+                new Vector2D(0, 0),
+                new Vector2D(1000, 0),
+                new Vector2D(1000, 1e-9),
+                new Vector2D(1000 - 1e-9, 2e-9),
+                new Vector2D(500, 800));
+        assertThat(ConvexPolygon.round(points).size()).isEqualTo(3);
+        assertThat(ConvexPolygon.round(points).area()).isCloseTo(400_000, within(1e-3));
+    }
+
+    @Test
     void cornersGoRound() {
         assertThat(SQUARE.corner(-1)).isEqualTo(SQUARE.corner(3));
         assertThat(SQUARE.corner(4)).isEqualTo(SQUARE.corner(0));
