@@ -7,6 +7,7 @@ import dev.calotte.cli.report.Tables;
 import dev.calotte.document.Document;
 import dev.calotte.export.Exporter;
 import dev.calotte.export.Exporters;
+import dev.calotte.export.Rendition;
 import dev.calotte.nest.Layout;
 import dev.calotte.output.Contents;
 import dev.calotte.output.Documents;
@@ -99,8 +100,10 @@ final class MakeCommand implements Callable<Integer> {
         for (Document document : documents) {
             for (Exporter exporter : exporters.accepting(document)) {
                 if (wants(design, exporter)) {
-                    String name = exporter.format() + "/" + document.name() + "." + exporter.format();
-                    folder.add(name, stream -> exporter.write(document, stream));
+                    for (Rendition file :
+                            exporter.renditions(document, design.project().finish())) {
+                        folder.add(file.path(), file.content());
+                    }
                 }
             }
         }

@@ -3,6 +3,7 @@ package dev.calotte.export;
 import dev.calotte.document.Document;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 
 /**
  * Writes documents in one format. An exporter keeps no state between calls and may be used by several threads. The same
@@ -29,7 +30,28 @@ public interface Exporter {
     boolean accepts(Document document);
 
     /**
-     * Writes a document. The stream is flushed and left open.
+     * The dialects of the format, if there are several.
+     *
+     * @return their names, the usual one first; words of lower-case letters; none if there is only one way to write
+     */
+    default List<String> dialects() {
+        return List.of();
+    }
+
+    /**
+     * The files that a document becomes: as a rule one, {@code <format>/<name>.<format>}.
+     *
+     * @param document a document that this exporter accepts
+     * @param finish how files are finished
+     * @return the files, each with its own path; they may be written in any order, by several threads
+     */
+    default List<Rendition> renditions(Document document, Finish finish) {
+        String path = format() + "/" + document.name() + "." + format();
+        return List.of(new Rendition(path, out -> write(document, out)));
+    }
+
+    /**
+     * Writes a document in the usual dialect and finish. The stream is flushed and left open.
      *
      * @param document a document that this exporter accepts
      * @param out where to write

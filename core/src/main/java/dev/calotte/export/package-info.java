@@ -1,5 +1,6 @@
 /**
  * The contract between documents and file formats: an {@link dev.calotte.export.Exporter} writes the documents it
- * accepts, and {@link dev.calotte.export.Exporters} finds those that are installed. Knows no format itself.
+ * accepts, as the files ({@link dev.calotte.export.Rendition}) that a {@link dev.calotte.export.Finish} asks for, and
+ * {@link dev.calotte.export.Exporters} finds those that are installed. Knows no format itself.
  */
 package dev.calotte.export;

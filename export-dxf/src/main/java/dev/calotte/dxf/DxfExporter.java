@@ -6,6 +6,7 @@ import dev.calotte.document.Wireframe;
 import dev.calotte.export.Exporter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 
 /**
  * Writes drawings and wireframes as DXF of release 12 (AC1009), the oldest dialect that is still read everywhere:
@@ -33,6 +34,11 @@ public final class DxfExporter implements Exporter {
     @Override
     public String format() {
         return "dxf";
+    }
+
+    @Override
+    public List<String> dialects() {
+        return List.of("polyline");
     }
 
     @Override

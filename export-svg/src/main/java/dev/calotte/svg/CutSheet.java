@@ -5,6 +5,7 @@ import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
+import dev.calotte.export.Finish;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -22,10 +23,12 @@ final class CutSheet {
     private static final double VISIBLE = 1e-4;
 
     private final Drawing drawing;
+    private final Finish finish;
     private final double strokeMm;
 
-    CutSheet(Drawing drawing) {
+    CutSheet(Drawing drawing, Finish finish) {
         this.drawing = drawing;
+        this.finish = finish;
         this.strokeMm = Math.max(THINNEST_MM, VISIBLE * Math.max(drawing.widthMm(), drawing.heightMm()));
     }
 
@@ -92,7 +95,7 @@ final class CutSheet {
                     .with("id", id + "." + (i + 1))
                     .with("d", outline(shapes.get(i)))
                     .with("fill", "none")
-                    .with("stroke", colour(operation))
+                    .with("stroke", finish.stroke(operation).hex())
                     .with("stroke-width", strokeMm)
                     .close();
         }
@@ -135,16 +138,5 @@ final class CutSheet {
         if (path.isClosed()) {
             text.close();
         }
-    }
-
-    private static String colour(Operation operation) {
-        return switch (operation) {
-            case CUT_INNER, CUT_OUTER -> "#ff0000";
-            case SCORE -> "#0000ff";
-            case ENGRAVE -> "#000000";
-            case DRILL -> "#ff00ff";
-            case REF -> "#00ff00";
-            case SHEET -> "#00ffff";
-        };
     }
 }

@@ -1,6 +1,7 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.dome.DomeSpec;
+import dev.calotte.export.Finish;
 import dev.calotte.parts.Joinery;
 import dev.calotte.stock.Bar;
 import dev.calotte.units.UnitSystem;
@@ -19,6 +20,7 @@ import java.util.List;
  * @param size by what it wants to be sized
  * @param covers its covers, each with its stock
  * @param modelScale how many times smaller the scale model is, 20 for 1:20
+ * @param finish how files are finished for the machines at hand
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
 public record Project(
@@ -32,6 +34,7 @@ public record Project(
         SizeWish size,
         List<Covering> covers,
         double modelScale,
+        Finish finish,
         List<Section> files) {
 
     /**
@@ -47,6 +50,7 @@ public record Project(
      * @param size by what it wants to be sized
      * @param covers its covers
      * @param modelScale how many times smaller the scale model is
+     * @param finish how files are finished
      * @param files the families of files to write
      */
     public Project {

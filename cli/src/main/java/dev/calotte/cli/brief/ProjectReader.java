@@ -1,6 +1,7 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.dome.DomeSpec;
+import dev.calotte.export.Finish;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
@@ -8,10 +9,6 @@ import java.util.List;
 
 /** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the readers beside. */
 final class ProjectReader {
-
-    private enum DxfStyle {
-        POLYLINE
-    }
 
     private static final double MODEL_SCALE = 20;
 
@@ -44,10 +41,21 @@ final class ProjectReader {
         double riserMm = reader.riserMm();
         DomeSpec spec = reader.spec(wish.known());
         double scale = modelScale();
-        checkOutput();
+        Finish finish = OutputReader.read(top.section("output"));
         List<OpeningRequest> openings = OpeningsReader.read(top);
         return new Project(
-                title, units, spec, riserMm, openings, frame.joinery(), frame.bars(), wish, covers, scale, files());
+                title,
+                units,
+                spec,
+                riserMm,
+                openings,
+                frame.joinery(),
+                frame.bars(),
+                wish,
+                covers,
+                scale,
+                finish,
+                files());
     }
 
     private List<Covering> covers() {
@@ -70,13 +78,6 @@ final class ProjectReader {
         model.later("sheet", "thickness", "kerf");
         model.close();
         return scale;
-    }
-
-    private void checkOutput() {
-        Fields output = top.section("output");
-        output.list("dxf", List.of(DxfStyle.POLYLINE), Words.of(DxfStyle.values(), "lwpolyline", "lines"));
-        output.later("operations", "kerf", "page");
-        output.close();
     }
 
     private List<Section> files() {

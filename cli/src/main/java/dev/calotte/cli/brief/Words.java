@@ -29,6 +29,13 @@ final class Words<T> implements Function<Node, T> {
         return words;
     }
 
+    /** Words that mean themselves. */
+    static Words<String> among(List<String> all) {
+        Words<String> words = new Words<>(List.of());
+        all.forEach(word -> words.meanings.put(word, word));
+        return words;
+    }
+
     /** A constant as the brief writes it. */
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');

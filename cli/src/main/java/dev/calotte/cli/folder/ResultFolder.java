@@ -1,5 +1,6 @@
 package dev.calotte.cli.folder;
 
+import dev.calotte.export.Rendition;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.io.BufferedOutputStream;
@@ -57,18 +58,6 @@ public final class ResultFolder {
         }
     }
 
-    /** Writes one file. */
-    public interface Content {
-
-        /**
-         * Writes the file.
-         *
-         * @param out where to write
-         * @throws IOException if the stream does not take the bytes
-         */
-        void writeTo(OutputStream out) throws IOException;
-    }
-
     /** Writes all files. */
     public interface Filling {
 
@@ -118,7 +107,7 @@ public final class ResultFolder {
      * @param content writes it
      * @throws IOException if it cannot be written
      */
-    public void add(String name, Content content) throws IOException {
+    public void add(String name, Rendition.Content content) throws IOException {
         Path file = fresh.resolve(name).normalize();
         if (!file.startsWith(fresh) || OWN.stream().noneMatch(name::matches)) {
             throw new IllegalArgumentException("no result may be called " + name);

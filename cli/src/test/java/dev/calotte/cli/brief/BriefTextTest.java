@@ -3,11 +3,14 @@ package dev.calotte.cli.brief;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.document.Operation;
 import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
 import dev.calotte.dome.Size.Measure;
+import dev.calotte.export.Colour;
+import dev.calotte.export.Finish;
 import dev.calotte.parts.Joinery;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
@@ -41,6 +44,7 @@ class BriefTextTest {
                         new SizeWish.Given(dome.size()),
                         List.of(),
                         12.5,
+                        Finish.PLAIN.withDialects("dxf", List.of("polyline")),
                         List.of(Section.TABLES, Section.STL)));
     }
 
@@ -57,6 +61,16 @@ class BriefTextTest {
                         new OpeningRequest("door", List.of("P1-5.01", "P2-5.02"), false),
                         new OpeningRequest("roof vent", List.of("P1-1.01"), true));
         assertThat(project(Briefs.LEAST).openings()).isEmpty();
+    }
+
+    @Test
+    void operationsHaveColoursByNameOrDigits() {
+        Finish finish = project(Briefs.LEAST + "output: { operations: { cut: blue, score: '#00C0ff' } }\n")
+                .finish();
+        assertThat(finish.stroke(Operation.CUT_OUTER)).isEqualTo(new Colour(0, 0, 255));
+        assertThat(finish.stroke(Operation.CUT_INNER)).isEqualTo(new Colour(0, 0, 255));
+        assertThat(finish.stroke(Operation.SCORE)).isEqualTo(new Colour(0, 192, 255));
+        assertThat(finish.stroke(Operation.ENGRAVE)).isEqualTo(Finish.PLAIN.stroke(Operation.ENGRAVE));
     }
 
     @Test

@@ -1,0 +1,55 @@
+package dev.calotte.cli.brief;
+
+import dev.calotte.document.Operation;
+import dev.calotte.export.Colour;
+import dev.calotte.export.Exporter;
+import dev.calotte.export.Exporters;
+import dev.calotte.export.Finish;
+import java.util.List;
+
+/** Reads the section {@code output}: how files are finished. */
+final class OutputReader {
+
+    private final Fields output;
+    private Finish finish = Finish.PLAIN;
+
+    private OutputReader(Fields output) {
+        this.output = output;
+    }
+
+    static Finish read(Fields output) {
+        OutputReader reader = new OutputReader(output);
+        reader.dialects();
+        reader.operations(output.section("operations"));
+        output.later("kerf", "page");
+        output.close();
+        return reader.finish;
+    }
+
+    /** One key for each format that has dialects, called as the format. */
+    private void dialects() {
+        for (Exporter exporter : Exporters.installed().all()) {
+            List<String> known = exporter.dialects();
+            if (!known.isEmpty()) {
+                List<String> usual = known.subList(0, 1);
+                finish = finish.withDialects(
+                        exporter.format(), output.list(exporter.format(), usual, Words.among(known)));
+            }
+        }
+    }
+
+    private void operations(Fields operations) {
+        stroke(operations, "cut", Operation.CUT_OUTER, Operation.CUT_INNER);
+        stroke(operations, "drill", Operation.DRILL);
+        stroke(operations, "score", Operation.SCORE);
+        stroke(operations, "engrave", Operation.ENGRAVE);
+        operations.close();
+    }
+
+    private void stroke(Fields operations, String key, Operation... these) {
+        Colour colour = operations.read(key, finish.stroke(these[0]), Colours::read);
+        for (Operation operation : these) {
+            finish = finish.withStroke(operation, colour);
+        }
+    }
+}
