@@ -25,6 +25,9 @@ final class EntityPen implements Pen {
         for (int i = 0; i < path.size(); i++) {
             begin("VERTEX", layer);
             tags.place(10, path.x(i), path.y(i), 0);
+            if (!Decimals.same(path.bulge(i), 0)) {
+                tags.number(42, path.bulge(i));
+            }
         }
         begin("SEQEND", layer);
     }

@@ -1,5 +1,6 @@
 package dev.calotte.dxf;
 
+import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Path;
 import dev.calotte.document.Wireframe;
@@ -58,12 +59,24 @@ final class Survey implements Pen {
         use(layer);
         for (int i = 0; i < path.size(); i++) {
             see(layer, path.x(i), path.y(i), 0);
+            refuseIf(!Double.isFinite(path.bulge(i)), layer, "a bulge that is no number, " + path.bulge(i));
+            path.arc(i).ifPresent(this::see);
             if (i > 0 || path.isClosed()) {
                 int before = i > 0 ? i - 1 : path.size() - 1;
                 refuseIf(
                         Decimals.same(path.x(before), path.x(i)) && Decimals.same(path.y(before), path.y(i)),
                         layer,
                         "a side without length at " + place(path.x(i), path.y(i)));
+            }
+        }
+    }
+
+    /** Where an arc reaches furthest along an axis. */
+    private void see(Arc arc) {
+        for (int quarter = 0; quarter < 4; quarter++) {
+            double angle = quarter * Math.PI / 2;
+            if (arc.passes(angle)) {
+                extents.add(arc.x(angle), arc.y(angle), 0);
             }
         }
     }

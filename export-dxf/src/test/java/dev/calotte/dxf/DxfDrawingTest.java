@@ -37,6 +37,26 @@ class DxfDrawingTest {
         assertThat(corners(entities)).containsExactly("0.0 0.0 0.0", "10.0 0.0 0.0", "5.0 8.0 0.0");
     }
 
+    /** Group 42 of a vertex is the tangent of a quarter of the sweep of the side after it (Release 12 manual, VERTEX). */
+    @Test
+    void arcsAreBulgesOfTheCornerTheyBeginAt() throws IOException {
+        double[] corners = {10, 0, 0, 10, -10, 0};
+        List<Tags.Entry> vertices = Tags.of(
+                        Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {0.41421356237, 0, -1})))
+                .entries("VERTEX");
+        assertThat(vertices.get(0).text(42)).isEqualTo("0.414214");
+        assertThat(vertices.get(1).tags().tags()).noneMatch(tag -> tag.code() == 42);
+        assertThat(vertices.get(2).text(42)).isEqualTo("-1.0");
+    }
+
+    @Test
+    void aBulgeThatRoundsToNothingIsLeftOut() throws IOException {
+        double[] corners = {10, 0, 0, 10, -10, 0};
+        assertThat(Tags.of(Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {1e-7, -1e-7, 0})))
+                        .tags())
+                .noneMatch(tag -> tag.code() == 42);
+    }
+
     @Test
     void lineWithTwoEndsIsAnOpenPolyline() throws IOException {
         List<Tags.Entry> entities =

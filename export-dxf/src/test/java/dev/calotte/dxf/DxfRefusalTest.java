@@ -22,6 +22,10 @@ class DxfRefusalTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void refusesNumbersThatAreNotFinite(double wrong) {
+        refuses(
+                Samples.drawing(
+                        Path.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, wrong, 0})),
+                "layer CUT_OUTER has a bulge that is no number");
         refuses(Samples.drawing(Path.open(Operation.SCORE, 0, 0, wrong, 1)), "layer SCORE has a place that is no");
         refuses(Samples.drawing(new Circle(Operation.DRILL, 0, wrong, 1)), "layer DRILL has a place that is no");
         refuses(Samples.drawing(new Circle(Operation.DRILL, 0, 0, wrong)), "layer DRILL has a place that is no");

@@ -127,16 +127,26 @@ final class CutSheet {
         text.move(right, circle.yMm())
                 .halfCircle(circle.radiusMm(), left, circle.yMm())
                 .halfCircle(circle.radiusMm(), right, circle.yMm())
-                .closeCircle();
+                .closeRound();
     }
 
     private static void path(PathText text, Path path) {
         text.move(path.x(0), path.y(0));
         for (int i = 1; i < path.size(); i++) {
-            text.line(path.x(i), path.y(i));
+            side(text, path, i - 1);
         }
-        if (path.isClosed()) {
+        if (path.isClosed() && path.bulge(path.size() - 1) == 0) {
             text.close();
+        } else if (path.isClosed()) {
+            side(text, path, path.size() - 1);
+            text.closeRound();
         }
+    }
+
+    private static void side(PathText text, Path path, int corner) {
+        int next = (corner + 1) % path.size();
+        path.arc(corner)
+                .ifPresentOrElse(
+                        arc -> text.arc(arc, path.x(next), path.y(next)), () -> text.line(path.x(next), path.y(next)));
     }
 }

@@ -1,5 +1,6 @@
 package dev.calotte.svg;
 
+import dev.calotte.document.Arc;
 import dev.calotte.units.NumberText;
 
 /** Builds the commands of a path in a page whose y points down, from places whose y points up. */
@@ -42,6 +43,30 @@ final class PathText {
         return this;
     }
 
+    /**
+     * An arc that ends at a place, in parts of a quarter turn at most: of a longer one the place of its middle would hang on
+     * the last digit of its radius.
+     */
+    PathText arc(Arc arc, double x, double y) {
+        String radius = NumberText.trimmed(arc.radiusMm(), Xml.DECIMALS);
+        int parts = (int) Math.ceil(Math.abs(arc.sweepRad()) / (Math.PI / 2));
+        for (int part = 1; part <= parts; part++) {
+            double angle = arc.startRad() + arc.sweepRad() * part / parts;
+            String next = part < parts ? place(arc.x(angle), arc.y(angle)) : place(x, y);
+            if (next.equals(last)) {
+                throw new IllegalArgumentException("an arc has no length at x " + x + ", y " + y);
+            }
+            last = next;
+            text.append('A')
+                    .append(radius)
+                    .append(' ')
+                    .append(radius)
+                    .append(arc.sweepRad() > 0 ? " 0 0 0 " : " 0 0 1 ");
+            text.append(last);
+        }
+        return this;
+    }
+
     /** Joins the last place to the first. */
     PathText close() {
         if (last.equals(first)) {
@@ -51,8 +76,8 @@ final class PathText {
         return this;
     }
 
-    /** Ends a circle, which is back where it began. */
-    PathText closeCircle() {
+    /** Ends a path that an arc has brought back to where it began. */
+    PathText closeRound() {
         text.append('Z');
         return this;
     }

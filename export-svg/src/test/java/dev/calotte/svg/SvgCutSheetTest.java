@@ -101,6 +101,34 @@ class SvgCutSheetTest {
                 .isEqualTo("M29.25 45A4.25 4.25 0 0 0 20.75 45A4.25 4.25 0 0 0 29.25 45Z");
     }
 
+    /** By hand, round (20, 20) on a page of 180 mm: counter-clockwise is counter-clockwise on the page, too. */
+    @Test
+    void arcsKeepTheirSense() throws IOException {
+        double quarter = Math.tan(Math.PI / 8);
+        double[] corners = {30, 20, 20, 30, 20, 20};
+        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {quarter, 0, 0})))
+                .isEqualTo("M30 160A10 10 0 0 0 20 150L20 160Z");
+        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {-quarter, 0, 0})))
+                .isEqualTo("M30 160A10 10 0 0 1 20 150L20 160Z");
+    }
+
+    @Test
+    void anArcMayCloseThePath() throws IOException {
+        double quarter = Math.tan(Math.PI / 8);
+        double[] corners = {20, 30, 20, 20, 30, 20};
+        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {0, 0, quarter})))
+                .isEqualTo("M20 150L20 160L30 160A10 10 0 0 0 20 150Z");
+    }
+
+    /** By hand: three quarters of a circle in three parts. */
+    @Test
+    void longArcsAreWrittenInParts() throws IOException {
+        double bulge = Math.tan(3 * Math.PI / 8 - 1e-13);
+        double[] corners = {30, 20, 20, 10, 20, 20};
+        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {bulge, 0, 0})))
+                .isEqualTo("M30 160A10 10 0 0 0 20 150A10 10 0 0 0 10 160A10 10 0 0 0 20 170L20 160Z");
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void numbersReadBackToHalfATenThousandthOfAMillimetre(long seed) throws IOException {

@@ -31,6 +31,10 @@ class SvgRefusalTest {
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
     void refusesNumbersThatAreNotFinite(double wrong) {
         refuses(Samples.drawing(Path.open(Operation.SCORE, 0, 0, wrong, 1)), "no file can hold the number");
+        refuses(
+                Samples.drawing(
+                        Path.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, wrong, 0})),
+                "no file can hold the number");
         refuses(Samples.drawing(new Circle(Operation.DRILL, 0, 0, wrong)), "no file can hold the number");
         refuses(new Drawing("x", "", wrong, 10, List.of()), "no file can hold the number");
         refuses(Samples.picture(new Label("a", wrong, 0, 3, Anchor.START)), "no file can hold the number");
@@ -41,6 +45,10 @@ class SvgRefusalTest {
     void refusesSidesWithoutLengthAfterRounding() {
         refuses(Samples.drawing(Path.open(Operation.SCORE, 10, 0, 10.00004, 0)), "no length at x 10.00004, y 0.0");
         refuses(Samples.drawing(Path.closed(Operation.SCORE, 0, 0, 10, 0, 5, 5, 0, 0)), "first corner is repeated");
+        refuses(
+                Samples.drawing(Path.closed(
+                        Operation.CUT_OUTER, new double[] {0, 0, 0.00004, 0, 5, 8}, new double[] {1, 0, 0})),
+                "an arc has no length at x 4.0E-5, y 0.0");
         refuses(Samples.picture(new Line(1, 2, 1, 2, Weight.FINE, false)), "no length at x 1.0, y 2.0");
     }
 
