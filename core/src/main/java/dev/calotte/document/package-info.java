@@ -1,7 +1,7 @@
 /**
  * Neutral documents, all that an exporter sees: a {@link dev.calotte.document.Drawing} of shapes to be worked, a
  * {@link dev.calotte.document.Picture} for people, a {@link dev.calotte.document.Wireframe} of points, lines and faces
- * in space and a {@link dev.calotte.document.Mesh} of a closed solid. Millimetres throughout. Knows neither domes nor
- * file formats.
+ * in space, a {@link dev.calotte.document.Mesh} of a closed solid and a {@link dev.calotte.document.Book} to work by.
+ * Millimetres throughout. Knows neither domes nor file formats.
  */
 package dev.calotte.document;
