@@ -3,6 +3,8 @@ package dev.calotte.assembly;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Hub;
 import dev.calotte.dome.Panel;
+import dev.calotte.geometry.ConvexPolygon;
+import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.Pattern;
 import dev.calotte.pattern.Patterns;
 import java.util.ArrayList;
@@ -20,6 +22,8 @@ public final class PieceLabels {
     private static final double MARK_MM = 7;
 
     private static final double EDGE_MM = 5;
+    private static final double ON_LINE_MM = 1e-6;
+
     /** The room that a line of text needs, in heights of its letters. */
     private static final double LINE = 1.6;
 
@@ -36,6 +40,14 @@ public final class PieceLabels {
         this.patterns = patterns;
         this.marks = new PieceMarks(patterns.parts());
         this.dome = patterns.parts().dome();
+    }
+
+    /** A face of a piece. */
+    public enum Face {
+        /** The one that is seen from outside the dome. */
+        OUT,
+        /** The one that is seen from inside. */
+        IN
     }
 
     /**
@@ -57,50 +69,104 @@ public final class PieceLabels {
      *     there is none
      */
     public List<Label> of(Panel panel) {
+        return of(panel, patterns.of(panel).whole(), Face.OUT);
+    }
+
+    /**
+     * The labels of one of the pieces that a panel is cut in.
+     *
+     * @param panel a panel of the dome
+     * @param piece the whole of its pattern, or a part between seams
+     * @param face the face that is written on
+     * @return mark, row and face from top to bottom, then what lies along the sides of its net shape: the neighbour's
+     *     mark, {@code base} where there is none, and along a seam the mark of the part there
+     */
+    public List<Label> of(Panel panel, CutPiece piece, Face face) {
         Pattern pattern = patterns.of(panel);
-        Vector2D up = up(panel);
-        double height = Math.min(MARK_MM, pattern.whole().net().narrowestWidth() / 20);
-        List<Label> labels = new ArrayList<>();
-        List<String> lines = List.of(marks.of(panel), "row " + panel.row(), "OUT");
-        for (int line = 0; line < lines.size(); line++) {
-            Vector2D at = middle(pattern).add((1 - line) * LINE * height, up);
-            labels.add(label(lines.get(line), at, new Vector2D(up.getY(), -up.getX()), height));
-        }
-        for (int side = 0; side < 3; side++) {
-            labels.add(neighbour(panel, pattern, side, Math.min(EDGE_MM, height)));
+        String part = piece.mark().substring(pattern.mark().length());
+        List<String> lines = List.of(marks.of(panel) + part, "row " + panel.row(), face.name());
+        List<Label> labels = new ArrayList<>(lines(piece.net(), up(panel), lines));
+        for (int side = 0; side < piece.net().size(); side++) {
+            labels.add(beside(piece.net(), side, across(panel, piece, side)));
         }
         return List.copyOf(labels);
     }
 
-    private Label neighbour(Panel panel, Pattern pattern, int side, double height) {
-        Vector2D outward = pattern.whole().net().outward(side);
-        Vector2D from = pattern.whole().net().corner(side);
-        Vector2D to = pattern.whole().net().corner(side + 1);
-        Vector2D at = new Vector2D(0.5, from, 0.5, to).subtract(LINE * height, outward);
-        return label(
-                patterns.across(panel, side).map(marks::of).orElse("base"),
-                at,
-                to.subtract(from).normalize(),
-                height);
+    /**
+     * The labels of a piece that stands for all of its kind.
+     *
+     * @param net its net shape
+     * @param mark the mark of the kind
+     * @param count how many there are
+     * @param sides what is written along its sides, or nothing
+     * @return mark, count and face from top to bottom, with the shape's own up, then one label a side
+     */
+    public static List<Label> ofKind(ConvexPolygon net, String mark, int count, List<String> sides) {
+        List<String> lines = List.of(mark, "cut " + count, Face.OUT.name());
+        List<Label> labels = new ArrayList<>(lines(net, new Vector2D(0, 1), lines));
+        for (int side = 0; side < sides.size(); side++) {
+            labels.add(beside(net, side, sides.get(side)));
+        }
+        return List.copyOf(labels);
+    }
+
+    private static double height(ConvexPolygon net) {
+        return Math.min(MARK_MM, net.narrowestWidth() / 20);
+    }
+
+    private static List<Label> lines(ConvexPolygon net, Vector2D up, List<String> lines) {
+        double height = height(net);
+        List<Label> labels = new ArrayList<>();
+        for (int line = 0; line < lines.size(); line++) {
+            Vector2D at = middle(net).add((1 - line) * LINE * height, up);
+            labels.add(label(lines.get(line), at, new Vector2D(up.getY(), -up.getX()), height));
+        }
+        return labels;
+    }
+
+    /** What lies across a side of a piece, which is a part of a pattern's side or a seam. */
+    private String across(Panel panel, CutPiece piece, int side) {
+        Pattern pattern = patterns.of(panel);
+        for (int of = 0; of < 3; of++) {
+            if (liesOn(pattern.whole().net(), of, piece.net(), side)) {
+                return patterns.across(panel, of).map(marks::of).orElse("base");
+            }
+        }
+        int number = Integer.parseInt(piece.mark().substring(pattern.mark().length() + 1));
+        boolean above = piece.net().outward(side).getY() > 0;
+        return marks.of(panel) + "s" + (number + (above ? 1 : -1));
+    }
+
+    private static boolean liesOn(ConvexPolygon whole, int of, ConvexPolygon part, int side) {
+        Vector2D outward = whole.outward(of);
+        double reach = whole.corner(of).dotProduct(outward);
+        return Math.abs(part.corner(side).dotProduct(outward) - reach) < ON_LINE_MM
+                && Math.abs(part.corner(side + 1).dotProduct(outward) - reach) < ON_LINE_MM;
+    }
+
+    private static Label beside(ConvexPolygon net, int side, String text) {
+        double height = Math.min(EDGE_MM, height(net));
+        Vector2D from = net.corner(side);
+        Vector2D to = net.corner(side + 1);
+        Vector2D at = new Vector2D(0.5, from, 0.5, to).subtract(LINE * height, net.outward(side));
+        return label(text, at, to.subtract(from).normalize(), height);
     }
 
     private static Label label(String text, Vector2D at, Vector2D along, double height) {
         return new Label(text, at.getX(), at.getY(), StrictMath.atan2(along.getY(), along.getX()), height);
     }
 
-    /** The centre of the circle inside the net shape, where the piece is widest. */
-    private static Vector2D middle(Pattern pattern) {
+    /** The centre of the circle inside a triangle, where it is widest; of a part between seams the middle of its corners. */
+    private static Vector2D middle(ConvexPolygon net) {
+        boolean triangle = net.size() == 3;
         Vector2D sum = Vector2D.ZERO;
-        double lengths = 0;
-        for (int corner = 0; corner < 3; corner++) {
-            double opposite = pattern.whole()
-                    .net()
-                    .corner(corner + 1)
-                    .distance(pattern.whole().net().corner(corner + 2));
-            sum = sum.add(opposite, pattern.whole().net().corner(corner));
-            lengths += opposite;
+        double weights = 0;
+        for (int corner = 0; corner < net.size(); corner++) {
+            double weight = triangle ? net.corner(corner + 1).distance(net.corner(corner + 2)) : 1;
+            sum = sum.add(weight, net.corner(corner));
+            weights += weight;
         }
-        return sum.scalarMultiply(1 / lengths);
+        return sum.scalarMultiply(1 / weights);
     }
 
     /** Up the slope in the pattern's frame; of a level panel the pattern's own up. */

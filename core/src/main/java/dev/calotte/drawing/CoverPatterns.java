@@ -1,5 +1,6 @@
 package dev.calotte.drawing;
 
+import dev.calotte.assembly.PieceLabels;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.PatternFit;
 import dev.calotte.document.Drawing;
@@ -16,7 +17,7 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
  * One drawing for each piece that is cut for a cover, at full size and seen from outside: the cut outline with its
- * notches, holes, the net shape for reference with a dot at each of its corners where seams stop, and an arrow where the
+ * notches, holes, the mark of the kind with its count, the net shape for reference with a dot at each of its corners where seams stop, and an arrow where the
  * piece has a direction. Where edges are bevelled the outline is that of the outer face, and that of the inner one is a
  * reference. Beside it stands a reference of 100 mm.
  */
@@ -60,11 +61,16 @@ public final class CoverPatterns {
                 width,
                 height,
                 List.of(
-                        new Part(
-                                piece.mark(),
-                                description(each, piece),
-                                new PieceShapes(fit.patterns().cover(), Pose.shifted(shift), true)
-                                        .of(each.pattern(), piece)),
+                        new PieceShapes(fit.patterns().cover(), Pose.shifted(shift), true)
+                                .part(
+                                        new Part(piece.mark(), description(each, piece), List.of()),
+                                        each.pattern(),
+                                        piece,
+                                        PieceLabels.ofKind(
+                                                piece.net(),
+                                                piece.mark(),
+                                                each.pattern().count(),
+                                                List.of())),
                         Reference.at(MARGIN)));
     }
 

@@ -1,5 +1,7 @@
 package dev.calotte.drawing;
 
+import dev.calotte.assembly.PieceLabels;
+import dev.calotte.assembly.PieceLabels.Face;
 import dev.calotte.assembly.PieceMarks;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.PatternFit;
@@ -7,6 +9,7 @@ import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
+import dev.calotte.dome.Panel;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Placed;
 import dev.calotte.pattern.CutPiece;
@@ -19,13 +22,15 @@ import java.util.TreeMap;
 
 /**
  * One drawing for each sheet, and for what is taken from a roll, at full size: the border of the stock, and on it every
- * piece under the mark of the panel that it is for. The outline of the stock is the measure to check the scale by.
+ * piece under the mark of the panel that it is for, with that mark, its row, the face that is up and the marks of its
+ * neighbours written on it. The outline of the stock is the measure to check the scale by.
  */
 public final class CoverSheets {
 
     private final CoverPlan plan;
     private final UnitSystem units;
     private final PieceMarks marks;
+    private final PieceLabels labels;
     private final Map<String, PatternFit> fitOf = new TreeMap<>();
     private final Map<String, CutPiece> pieceOf = new TreeMap<>();
 
@@ -33,6 +38,7 @@ public final class CoverSheets {
         this.plan = plan;
         this.units = units;
         this.marks = new PieceMarks(plan.fit().patterns().parts());
+        this.labels = new PieceLabels(plan.fit().patterns());
         for (PatternFit fit : plan.fit().fits()) {
             for (CutPiece piece : fit.pieces()) {
                 fitOf.put(piece.mark(), fit);
@@ -87,12 +93,17 @@ public final class CoverSheets {
     private Part part(int sheet, int part) {
         Placed placed = plan.plan().sheets().get(sheet).parts().get(part);
         PatternFit fit = fitOf.get(placed.mark());
-        String panel = marks.of(plan.panels().get(sheet).get(part));
+        Panel panel = plan.panels().get(sheet).get(part);
         String suffix = placed.mark().substring(fit.pattern().mark().length());
-        return new Part(
-                panel + suffix,
-                "Pattern " + placed.mark() + (placed.mirrored() ? ", face down" : ""),
-                new PieceShapes(plan.fit().patterns().cover(), Pose.of(placed), false)
-                        .of(fit.pattern(), pieceOf.get(placed.mark())));
+        CutPiece piece = pieceOf.get(placed.mark());
+        return new PieceShapes(plan.fit().patterns().cover(), Pose.of(placed), false)
+                .part(
+                        new Part(
+                                marks.of(panel) + suffix,
+                                "Pattern " + placed.mark() + (placed.mirrored() ? ", face down" : ""),
+                                List.of()),
+                        fit.pattern(),
+                        piece,
+                        labels.of(panel, piece, placed.mirrored() ? Face.IN : Face.OUT));
     }
 }

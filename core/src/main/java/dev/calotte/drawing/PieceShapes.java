@@ -1,6 +1,9 @@
 package dev.calotte.drawing;
 
+import dev.calotte.assembly.PieceLabels;
+import dev.calotte.assembly.PieceLabels.Label;
 import dev.calotte.document.Circle;
+import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
@@ -11,10 +14,11 @@ import dev.calotte.pattern.NotchedEdge;
 import dev.calotte.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
- * The shapes of a cut piece in the order in which it is worked: drawn notches, grain arrow, dots where seams stop,
+ * The shapes of a cut piece in the order in which it is worked: labels, drawn notches, grain arrow, dots where seams stop,
  * holes, the cut outline, and the net line for reference. Where edges are bevelled the outline is that of the outer face,
  * and that of the inner one is a reference.
  *
@@ -29,7 +33,24 @@ record PieceShapes(Cover cover, Pose pose, boolean netToo) {
     private static final double TICK = 5;
     private static final double ARROW = 60;
 
-    List<Shape> of(Pattern pattern, CutPiece piece) {
+    /**
+     * The part of a drawing that a piece is.
+     *
+     * @param named its mark and description, without shapes
+     * @param pattern the pattern that it belongs to
+     * @param piece the piece
+     * @param labels what is written on it, in the order of {@link PieceLabels}
+     */
+    Part part(Part named, Pattern pattern, CutPiece piece, List<Label> labels) {
+        List<ConvexPolygon> inside = Stream.concat(Stream.of(piece.net(), piece.outline()), piece.outer().stream())
+                .map(outline -> ConvexPolygon.round(
+                        outline.corners().stream().map(pose::at).toList()))
+                .toList();
+        Part bare = new Part(named.mark(), named.description(), of(pattern, piece));
+        return Lettering.on(bare, inside, labels.stream().map(pose::label).toList());
+    }
+
+    private List<Shape> of(Pattern pattern, CutPiece piece) {
         List<Shape> shapes = new ArrayList<>();
         NotchedEdge notched = new NotchedEdge(pattern, piece, TICK);
         notched.ticks().forEach(tick -> shapes.add(Path.open(Operation.ENGRAVE, pose.xy(tick))));

@@ -1,5 +1,6 @@
 package dev.calotte.drawing;
 
+import dev.calotte.assembly.PieceLabels.Label;
 import dev.calotte.nest.Placed;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,6 +33,20 @@ record Pose(boolean mirrored, double cos, double sin, Vector2D shift) {
         double x = mirrored ? -point.getX() : point.getX();
         double y = point.getY();
         return new Vector2D(cos * x - sin * y, sin * x + cos * y).add(shift);
+    }
+
+    /** A label with its heads where they were, so that on a piece that lies face down, too, it can be read. */
+    Label label(Label label) {
+        double x = -StrictMath.sin(label.turnRad());
+        double y = StrictMath.cos(label.turnRad());
+        Vector2D upright = at(new Vector2D(x, y)).subtract(shift);
+        Vector2D at = at(new Vector2D(label.xMm(), label.yMm()));
+        return new Label(
+                label.text(),
+                at.getX(),
+                at.getY(),
+                StrictMath.atan2(-upright.getX(), upright.getY()),
+                label.heightMm());
     }
 
     /** A chain of points; in reverse where the pose mirrors, so that it runs the same way round. */

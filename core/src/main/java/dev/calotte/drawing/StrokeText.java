@@ -5,6 +5,7 @@ import dev.calotte.document.Path;
 import dev.calotte.drawing.StrokeAlphabet.Glyph;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -65,6 +66,26 @@ public record StrokeText(String text, double heightMm) {
                 .mapToDouble(letter -> StrokeAlphabet.glyph(letter).width() + StrokeAlphabet.GAP)
                 .sum();
         return Math.max(0, width - StrokeAlphabet.GAP) * scale();
+    }
+
+    /** How far its strokes hang below the base line. */
+    double dropMm() {
+        return reach(place -> -place.getY());
+    }
+
+    /** How far its strokes rise above the base line. */
+    double riseMm() {
+        return reach(Vector2D::getY);
+    }
+
+    private double reach(ToDoubleFunction<Vector2D> height) {
+        return scale()
+                * text.codePoints()
+                        .boxed()
+                        .flatMap(letter -> StrokeAlphabet.glyph(letter).strokes().stream())
+                        .flatMap(List::stream)
+                        .mapToDouble(height)
+                        .reduce(0, Math::max);
     }
 
     /**

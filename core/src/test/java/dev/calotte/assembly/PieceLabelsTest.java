@@ -3,7 +3,9 @@ package dev.calotte.assembly;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.assembly.PieceLabels.Face;
 import dev.calotte.assembly.PieceLabels.Label;
+import dev.calotte.choose.CoverFit;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Hub;
@@ -18,6 +20,7 @@ import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Allowances;
 import dev.calotte.pattern.Corner;
 import dev.calotte.pattern.Cover;
+import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.Patterns;
 import dev.calotte.pattern.Sheeting;
 import dev.calotte.pattern.Splitting;
@@ -25,8 +28,12 @@ import dev.calotte.pattern.Treatment;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Up;
+import dev.calotte.stock.Roll;
+import dev.calotte.stock.Terms;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
@@ -277,5 +284,79 @@ class PieceLabelsTest {
                 }
             }
         }
+    }
+
+    /** Three parts on a roll: each names the part that has the same seam, and the neighbours along what is left. */
+    @Test
+    void partsNameOneAnotherAlongTheirSeams() {
+        Cover divided = NET.with(new Treatment(false, false, Splitting.SEAM, false));
+        Patterns patterns = patterns(FIVE_NINTHS, divided);
+        CoverFit fit = CoverFit.of(patterns, List.of(new Roll(330, 0, OptionalDouble.empty(), Terms.OPEN)));
+        PieceLabels labels = new PieceLabels(patterns);
+        PieceMarks marks = new PieceMarks(patterns.parts());
+        int seams = 0;
+        for (Panel panel : panels(patterns)) {
+            List<CutPiece> pieces =
+                    fit.fits().get(patterns.list().indexOf(patterns.of(panel))).pieces();
+            List<Label> whole = labels.of(panel);
+            assertThat(pieces).hasSizeGreaterThan(2);
+            for (CutPiece piece : pieces) {
+                List<Label> of = labels.of(panel, piece, Face.IN);
+                String part = piece.mark().substring(patterns.of(panel).mark().length());
+                assertThat(of.get(0).text()).isEqualTo(marks.of(panel) + part);
+                assertThat(of.get(2).text()).isEqualTo("IN");
+                assertThat(of).hasSize(3 + piece.net().size());
+                for (int side = 0; side < piece.net().size(); side++) {
+                    String text = of.get(3 + side).text();
+                    Vector2D foot = foot(piece.net(), side);
+                    List<String> there = pieces.stream()
+                            .filter(other -> !other.equals(piece) && liesOnASide(other.net(), foot))
+                            .map(other -> marks.of(panel)
+                                    + other.mark()
+                                            .substring(patterns.of(panel).mark().length()))
+                            .toList();
+                    seams += there.size();
+                    if (there.isEmpty()) {
+                        assertThat(text)
+                                .isEqualTo(whole.get(3 + sideAt(patterns, panel, foot))
+                                        .text());
+                    } else {
+                        assertThat(there).containsExactly(text);
+                    }
+                }
+            }
+        }
+        assertThat(seams).isPositive();
+    }
+
+    private static Vector2D foot(ConvexPolygon net, int side) {
+        return new Vector2D(0.5, net.corner(side), 0.5, net.corner(side + 1));
+    }
+
+    private static boolean liesOnASide(ConvexPolygon net, Vector2D point) {
+        for (int side = 0; side < net.size(); side++) {
+            if (foot(net, side).distance(point) < 1e-6) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int sideAt(Patterns patterns, Panel panel, Vector2D point) {
+        ConvexPolygon net = net(patterns, panel);
+        return IntStream.range(0, 3)
+                .filter(side -> Math.abs(net.corner(side).subtract(point).dotProduct(net.outward(side))) < 1e-6)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aPieceThatStandsForItsKindHasMarkAndCount() {
+        ConvexPolygon net = ConvexPolygon.of(0, 0, 400, 0, 200, 300);
+        List<Label> labels = PieceLabels.ofKind(net, "P3L", 30, List.of("S1", "S2", "S3"));
+        assertThat(labels).extracting(Label::text).containsExactly("P3L", "cut 30", "OUT", "S1", "S2", "S3");
+        assertThat(labels.subList(0, 3)).allMatch(label -> label.turnRad() == 0 && label.heightMm() == 7);
+        assertThat(labels.get(3)).isEqualTo(new Label("S1", 200, 8, 0, 5));
+        assertThat(PieceLabels.ofKind(net, "P3L", 30, List.of())).hasSize(3);
     }
 }

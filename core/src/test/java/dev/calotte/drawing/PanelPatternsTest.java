@@ -96,10 +96,51 @@ class PanelPatternsTest {
         assertThat(left.parts().get(0).description()).startsWith("left hand, 60 pieces, sides ");
     }
 
+    /**
+     * Struts carry the marks of the lengths that they lie below. Written here by the width of the text: a label's strokes
+     * are those of the mark, along the side that is as long as the strut.
+     */
+    @Test
+    void alongEachSideStandsTheMarkOfItsStrut() {
+        Parts parts = domes().get(0);
+        List<Drawing> drawings = PanelPatterns.of(parts, UnitSystem.METRIC);
+        for (int i = 0; i < drawings.size(); i++) {
+            PanelKind kind = parts.panelKinds().get(i);
+            Path outline = outline(drawings.get(i));
+            List<Shape> engraved = drawings.get(i).parts().get(0).shapes().stream()
+                    .filter(shape -> shape.operation() == Operation.ENGRAVE)
+                    .toList();
+            int from = List.of(kind.mark(), "cut " + kind.count(), "OUT").stream()
+                    .mapToInt(text -> StrokeText.of(text, 1).left(0, 0, 0).size())
+                    .sum();
+            for (int side = 0; side < 3; side++) {
+                double length = sides(outline)[side];
+                String mark = parts.strutKinds().stream()
+                        .filter(strut -> Math.abs(strut.lengthMm() - length) < 1e-6)
+                        .findFirst()
+                        .orElseThrow()
+                        .mark();
+                double turn = Math.atan2(
+                        outline.y((side + 1) % 3) - outline.y(side), outline.x((side + 1) % 3) - outline.x(side));
+                double x = (outline.x(side) + outline.x((side + 1) % 3)) / 2 - 8 * Math.sin(turn);
+                double y = (outline.y(side) + outline.y((side + 1) % 3)) / 2 + 8 * Math.cos(turn);
+                for (Path expected : StrokeText.of(mark, 5).middle(x, y, turn)) {
+                    Path stroke = (Path) engraved.get(from++);
+                    assertThat(stroke.size()).isEqualTo(expected.size());
+                    assertThat(stroke.x(0)).isCloseTo(expected.x(0), within(1e-9));
+                    assertThat(stroke.y(1)).isCloseTo(expected.y(1), within(1e-9));
+                }
+            }
+            assertThat(from).isEqualTo(engraved.size());
+        }
+    }
+
     private static Path outline(Drawing drawing) {
-        Shape shape = drawing.parts().get(0).shapes().get(0);
-        assertThat(shape.operation()).isEqualTo(Operation.CUT_OUTER);
-        return (Path) shape;
+        List<Shape> cut = drawing.parts().get(0).shapes().stream()
+                .filter(shape -> shape.operation() == Operation.CUT_OUTER)
+                .toList();
+        assertThat(cut).hasSize(1);
+        return (Path) cut.get(0);
     }
 
     private static double[] sides(Path outline) {
