@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -12,26 +13,33 @@ import java.util.TreeMap;
  * rest.
  *
  * @param strokes the colour in which each operation is drawn, where a format has colours for that; all of them
+ * @param lineMm how wide lines for machines are drawn, where a format has widths; empty for what can just be seen
  * @param page the paper of templates
  * @param dialects for formats that have several, which of them are written, by format; a format that is missing here is
  *     written in its usual one
  */
-public record Finish(Map<Operation, Colour> strokes, PageSize page, Map<String, List<String>> dialects) {
+public record Finish(
+        Map<Operation, Colour> strokes, OptionalDouble lineMm, PageSize page, Map<String, List<String>> dialects) {
 
-    /** The usual colours, A4, usual dialects. */
-    public static final Finish PLAIN = new Finish(usual(), PageSize.A4, Map.of());
+    /** The usual colours and widths, A4, usual dialects. */
+    public static final Finish PLAIN = new Finish(usual(), OptionalDouble.empty(), PageSize.A4, Map.of());
 
     /**
      * Copies the maps.
      *
      * @param strokes the colour in which each operation is drawn
+     * @param lineMm how wide lines for machines are drawn
      * @param page the paper of templates
      * @param dialects which dialects are written
-     * @throws IllegalArgumentException if an operation has no colour, or a format is named without a dialect
+     * @throws IllegalArgumentException if an operation has no colour, lines have no width, or a format is named without
+     *     a dialect
      */
     public Finish {
         if (strokes.size() != Operation.values().length) {
             throw new IllegalArgumentException("there are operations without a colour");
+        }
+        if (lineMm.isPresent() && !(lineMm.getAsDouble() > 0)) {
+            throw new IllegalArgumentException("a line " + lineMm.getAsDouble() + " mm wide is not drawn at all");
         }
         if (dialects.values().stream().anyMatch(List::isEmpty)) {
             throw new IllegalArgumentException("a format is named without a dialect");
@@ -85,7 +93,17 @@ public record Finish(Map<Operation, Colour> strokes, PageSize page, Map<String, 
     public Finish withStroke(Operation operation, Colour colour) {
         Map<Operation, Colour> changed = new EnumMap<>(strokes);
         changed.put(operation, colour);
-        return new Finish(changed, page, dialects);
+        return new Finish(changed, lineMm, page, dialects);
+    }
+
+    /**
+     * The same with lines for machines of another width.
+     *
+     * @param widthMm how wide, above 0; some services cut only hairlines of 0.01 mm
+     * @return a copy
+     */
+    public Finish withLine(double widthMm) {
+        return new Finish(strokes, OptionalDouble.of(widthMm), page, dialects);
     }
 
     /**
@@ -95,7 +113,7 @@ public record Finish(Map<Operation, Colour> strokes, PageSize page, Map<String, 
      * @return a copy
      */
     public Finish withPage(PageSize paper) {
-        return new Finish(strokes, paper, dialects);
+        return new Finish(strokes, lineMm, paper, dialects);
     }
 
     /**
@@ -108,6 +126,6 @@ public record Finish(Map<Operation, Colour> strokes, PageSize page, Map<String, 
     public Finish withDialects(String format, List<String> names) {
         Map<String, List<String>> changed = new TreeMap<>(dialects);
         changed.put(format, names);
-        return new Finish(strokes, page, changed);
+        return new Finish(strokes, lineMm, page, changed);
     }
 }

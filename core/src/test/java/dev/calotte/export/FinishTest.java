@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class FinishTest {
@@ -55,8 +56,10 @@ class FinishTest {
     @Test
     void aChangeLeavesTheRest() {
         Colour grey = new Colour(128, 128, 128);
-        Finish finish = Finish.PLAIN.withPage(PageSize.LETTER).withStroke(Operation.SCORE, grey);
+        Finish finish = Finish.PLAIN.withLine(0.01).withPage(PageSize.LETTER).withStroke(Operation.SCORE, grey);
         assertThat(finish.page()).isEqualTo(PageSize.LETTER);
+        assertThat(finish.lineMm()).hasValue(0.01);
+        assertThat(Finish.PLAIN.lineMm()).isEmpty();
         assertThat(finish.stroke(Operation.SCORE)).isEqualTo(grey);
         assertThat(finish.stroke(Operation.CUT_OUTER).hex()).isEqualTo("#ff0000");
         assertThat(Finish.PLAIN.stroke(Operation.SCORE).hex()).isEqualTo("#0000ff");
@@ -64,7 +67,10 @@ class FinishTest {
 
     @Test
     void whatIsMissingIsRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Finish(Map.of(), PageSize.A4, Map.of()));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Finish(Map.of(), OptionalDouble.empty(), PageSize.A4, Map.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> Finish.PLAIN.withLine(0));
+        assertThatIllegalArgumentException().isThrownBy(() -> Finish.PLAIN.withLine(Double.NaN));
         assertThatIllegalArgumentException().isThrownBy(() -> Finish.PLAIN.withDialects("abc", List.of()));
         assertThatIllegalArgumentException().isThrownBy(() -> new Colour(0, 0, 256));
         assertThatIllegalArgumentException().isThrownBy(() -> new Colour(-1, 0, 0));

@@ -29,7 +29,11 @@ final class CutSheet {
     CutSheet(Drawing drawing, Finish finish) {
         this.drawing = drawing;
         this.finish = finish;
-        this.strokeMm = Math.max(THINNEST_MM, VISIBLE * Math.max(drawing.widthMm(), drawing.heightMm()));
+        this.strokeMm = finish.lineMm().orElse(visibleMm(drawing));
+    }
+
+    private static double visibleMm(Drawing drawing) {
+        return Math.max(THINNEST_MM, VISIBLE * Math.max(drawing.widthMm(), drawing.heightMm()));
     }
 
     void write(Xml xml) throws IOException {

@@ -5,6 +5,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.jsoup.Jsoup;
@@ -18,7 +19,10 @@ final class Svg {
 
     /** What jsoup reads, after the strict parser of the JDK has read it without a complaint. */
     static org.jsoup.nodes.Document of(Document document) throws IOException {
-        byte[] bytes = Samples.bytes(document);
+        return of(Samples.bytes(document));
+    }
+
+    static org.jsoup.nodes.Document of(byte[] bytes) throws IOException {
         strict(bytes);
         return Jsoup.parse(new ByteArrayInputStream(bytes), "UTF-8", "", Parser.xmlParser());
     }
@@ -27,6 +31,8 @@ final class Svg {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             return factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
         } catch (ParserConfigurationException | SAXException wrong) {
             throw new AssertionError(wrong);

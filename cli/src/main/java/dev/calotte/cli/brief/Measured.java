@@ -9,6 +9,7 @@ import java.util.function.Function;
 final class Measured {
 
     private static final Bounds LENGTHS = new Bounds(1, "1 mm", 1e6, "1 km");
+    private static final Bounds LINES = new Bounds(0.001, "0.001 mm", 10, "10 mm");
     private static final Bounds AREAS = new Bounds(1, "1 mm²", 1e12, "1 km²");
 
     private Measured() {}
@@ -39,6 +40,11 @@ final class Measured {
     /** A length that a dome is sized by, in millimetres. */
     static Function<Node, Double> size(UnitSystem units) {
         return node -> LENGTHS.check(Values.length(units).apply(node), node);
+    }
+
+    /** How wide a line is drawn, in millimetres; below a thousandth a file would round it to nothing. */
+    static Function<Node, Double> lineWidth(UnitSystem units) {
+        return node -> LINES.check(Values.length(units).apply(node), node);
     }
 
     /** An area that a dome is sized by, in square millimetres. */

@@ -5,6 +5,7 @@ import dev.calotte.export.Colour;
 import dev.calotte.export.Exporter;
 import dev.calotte.export.Exporters;
 import dev.calotte.export.Finish;
+import dev.calotte.units.UnitSystem;
 import java.util.List;
 
 /** Reads the section {@code output}: how files are finished. */
@@ -17,9 +18,10 @@ final class OutputReader {
         this.output = output;
     }
 
-    static Finish read(Fields output) {
+    static Finish read(Fields output, UnitSystem units) {
         OutputReader reader = new OutputReader(output);
         reader.dialects();
+        reader.lineWidth(units);
         reader.operations(output.section("operations"));
         output.later("kerf", "page");
         output.close();
@@ -35,6 +37,13 @@ final class OutputReader {
                 finish = finish.withDialects(
                         exporter.format(), output.list(exporter.format(), usual, Words.among(known)));
             }
+        }
+    }
+
+    private void lineWidth(UnitSystem units) {
+        if (output.offers("line-width")) {
+            double widthMm = output.read("line-width", 1.0, Measured.lineWidth(units));
+            finish = finish.withLine(widthMm);
         }
     }
 

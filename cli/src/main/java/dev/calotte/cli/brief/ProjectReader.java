@@ -41,7 +41,7 @@ final class ProjectReader {
         double riserMm = reader.riserMm();
         DomeSpec spec = reader.spec(wish.known());
         double scale = modelScale();
-        Finish finish = OutputReader.read(top.section("output"));
+        Finish finish = OutputReader.read(top.section("output"), units);
         List<OpeningRequest> openings = OpeningsReader.read(top);
         return new Project(
                 title,

@@ -74,6 +74,15 @@ class BriefTextTest {
     }
 
     @Test
+    void linesForMachinesHaveAWidth() {
+        assertThat(project(Briefs.LEAST + "output: { line-width: 0.01 mm }\n")
+                        .finish()
+                        .lineMm())
+                .hasValue(0.01);
+        assertThat(project(Briefs.LEAST).finish().lineMm()).isEmpty();
+    }
+
+    @Test
     void aRiserHasAHeight() {
         assertThat(project("dome: { breakdown: 3, keep: 5/9, riser: 60 cm }\nsize: { radius: 3 m }")
                         .riserMm())
