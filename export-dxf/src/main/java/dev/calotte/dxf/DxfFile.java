@@ -2,102 +2,93 @@ package dev.calotte.dxf;
 
 import java.io.IOException;
 import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
-/** The sections of a file, in the order in which they stand. */
+/** A file: its scaffold, with layers and entities in their places. */
 final class DxfFile {
 
-    private static final String RELEASE_12 = "AC1009";
-    private static final int METRIC = 1;
-    private static final int MILLIMETRES = 4;
+    /** Width over height of the view that the scaffold describes. */
+    private static final double VIEW = 1.34;
 
     private final TagWriter tags;
+    private final Dialect dialect;
+    private final List<Scaffold.Line> lines;
+    private final Handles handles;
+    private final Map<String, String> known = new TreeMap<>();
 
-    DxfFile(TagWriter tags) {
+    DxfFile(TagWriter tags, Dialect dialect) throws IOException {
+        Scaffold scaffold = Scaffold.of(dialect);
         this.tags = tags;
+        this.dialect = dialect;
+        this.lines = scaffold.lines();
+        this.handles = new Handles(scaffold);
     }
 
-    void write(String title, Content content, Survey survey) throws IOException {
-        if (!title.isEmpty()) {
-            tags.text(999, Ascii.line(title));
+    void write(String comment, Content content, Survey survey) throws IOException {
+        if (!comment.isEmpty()) {
+            tags.text(999, comment);
         }
-        header(survey.extents());
-        tables(survey.layers());
-        begin("BLOCKS");
-        end();
-        begin("ENTITIES");
-        content.drawWith(new EntityPen(tags));
-        end();
-        tags.text(0, "EOF");
+        learn(survey);
+        for (int i = 0; i < lines.size(); i++) {
+            Scaffold.Line line = lines.get(i);
+            if (line.marks("layers")) {
+                i = layers(i + 1, survey.layers());
+            } else if (line.marks("entities")) {
+                content.drawWith(EntityPen.of(dialect, entities()));
+            } else {
+                put(line);
+            }
+        }
         tags.flush();
     }
 
-    /** The order of the two variables of units matters: there are readers that believe the last one they meet. */
-    private void header(Extents extents) throws IOException {
-        begin("HEADER");
-        tags.text(9, "$ACADVER");
-        tags.text(1, RELEASE_12);
-        tags.text(9, "$MEASUREMENT");
-        tags.whole(70, METRIC);
-        tags.text(9, "$INSUNITS");
-        tags.whole(70, MILLIMETRES);
-        tags.text(9, "$EXTMIN");
-        tags.place(10, extents.least(0), extents.least(1), extents.least(2));
-        tags.text(9, "$EXTMAX");
-        tags.place(10, extents.most(0), extents.most(1), extents.most(2));
-        end();
+    private Entities entities() {
+        return dialect == Dialect.LWPOLYLINE
+                ? Entities.release2000(tags, handles, handles.of("@model-space"))
+                : Entities.release12(tags);
     }
 
-    private void tables(Collection<Layer> layers) throws IOException {
-        begin("TABLES");
-        beginTable("LTYPE", 1);
-        lineType();
-        endTable();
-        beginTable("LAYER", layers.size());
-        for (Layer layer : layers) {
-            layer(layer);
+    /** Writes the record of each layer; where it ends. */
+    private int layers(int start, Collection<Layer> layers) throws IOException {
+        int end = start;
+        while (!lines.get(end).marks("end")) {
+            end++;
         }
-        endTable();
-        end();
+        for (Layer layer : layers) {
+            known.put("%layer", layer.name());
+            known.put("%colour", String.valueOf(layer.colour()));
+            for (Scaffold.Line line : lines.subList(start, end)) {
+                put(line);
+            }
+        }
+        return end;
     }
 
-    private void lineType() throws IOException {
-        tags.text(0, "LTYPE");
-        tags.text(2, "CONTINUOUS");
-        tags.whole(70, 0);
-        tags.text(3, "Solid line");
-        tags.whole(72, 'A');
-        tags.whole(73, 0);
-        tags.number(40, 0);
+    private void put(Scaffold.Line line) throws IOException {
+        String value = line.value();
+        if (value.startsWith("@")) {
+            value = handles.of(value);
+        } else if (value.equals("%handle")) {
+            value = handles.next();
+        } else if (value.startsWith("%")) {
+            value = known.get(value);
+        }
+        tags.text(line.code(), value);
     }
 
-    /**
-     * The order matters: there are readers that lose a colour that comes before the name, and one that passes over
-     * whatever stands first, because it takes it for a handle.
-     */
-    private void layer(Layer layer) throws IOException {
-        tags.text(0, "LAYER");
-        tags.whole(70, 0);
-        tags.text(2, layer.name());
-        tags.whole(62, layer.colour());
-        tags.text(6, "CONTINUOUS");
-    }
-
-    private void begin(String section) throws IOException {
-        tags.text(0, "SECTION");
-        tags.text(2, section);
-    }
-
-    private void end() throws IOException {
-        tags.text(0, "ENDSEC");
-    }
-
-    private void beginTable(String name, int entries) throws IOException {
-        tags.text(0, "TABLE");
-        tags.text(2, name);
-        tags.whole(70, entries);
-    }
-
-    private void endTable() throws IOException {
-        tags.text(0, "ENDTAB");
+    private void learn(Survey survey) {
+        Extents extents = survey.extents();
+        for (int axis = 0; axis < 3; axis++) {
+            String name = "-" + "xyz".charAt(axis);
+            known.put("%least" + name, Decimals.text(extents.least(axis)));
+            known.put("%most" + name, Decimals.text(extents.most(axis)));
+            known.put("%middle" + name, Decimals.text(extents.least(axis) + extents.size(axis) / 2));
+        }
+        double view = Math.max(1, Math.max(extents.size(1), extents.size(0) / VIEW));
+        known.put("%view-height", Decimals.text(view));
+        known.put("%layers", String.valueOf(survey.layers().size()));
+        known.put("%seed", handles.above(survey.layers().size() + survey.entities()));
     }
 }

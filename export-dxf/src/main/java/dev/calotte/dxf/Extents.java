@@ -22,4 +22,8 @@ final class Extents {
     double most(int axis) {
         return most[axis];
     }
+
+    double size(int axis) {
+        return most[axis] - least[axis];
+    }
 }

@@ -19,6 +19,8 @@ final class Survey implements Pen {
             "HEADER",
             "TABLES",
             "BLOCKS",
+            "CLASSES",
+            "OBJECTS",
             "ENTITIES",
             "EOF",
             "TABLE",
@@ -31,7 +33,9 @@ final class Survey implements Pen {
             "POINT",
             "LINE",
             "CIRCLE",
+            "ARC",
             "POLYLINE",
+            "LWPOLYLINE",
             "VERTEX",
             "SEQEND",
             "3DFACE");
@@ -39,6 +43,7 @@ final class Survey implements Pen {
     private final String document;
     private final Map<String, Layer> layers = new LinkedHashMap<>();
     private final Extents extents = new Extents();
+    private long entities;
 
     Survey(String document) {
         this.document = document;
@@ -52,6 +57,11 @@ final class Survey implements Pen {
 
     Extents extents() {
         return extents;
+    }
+
+    /** How many times something was drawn. */
+    long entities() {
+        return entities;
     }
 
     @Override
@@ -118,6 +128,7 @@ final class Survey implements Pen {
     }
 
     private void use(Layer layer) {
+        entities++;
         if (layers.putIfAbsent(layer.name(), layer) == null) {
             refuseIf(WORDS.contains(layer.name()), layer, "a name that is a word of the format");
         }

@@ -33,6 +33,12 @@ final class TagWriter {
         end();
     }
 
+    /** Writes an angle in degrees, or a bulge. */
+    void fine(int code, double value) throws IOException {
+        Decimals.appendFine(code(code), value);
+        end();
+    }
+
     /** Writes x, y and z under a code, ten more and twenty more. */
     void place(int code, double x, double y, double z) throws IOException {
         number(code, x);

@@ -44,7 +44,7 @@ class DxfDrawingTest {
         List<Tags.Entry> vertices = Tags.of(
                         Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {0.41421356237, 0, -1})))
                 .entries("VERTEX");
-        assertThat(vertices.get(0).text(42)).isEqualTo("0.414214");
+        assertThat(vertices.get(0).text(42)).isEqualTo("0.414213562");
         assertThat(vertices.get(1).tags().tags()).noneMatch(tag -> tag.code() == 42);
         assertThat(vertices.get(2).text(42)).isEqualTo("-1.0");
     }
@@ -52,7 +52,7 @@ class DxfDrawingTest {
     @Test
     void aBulgeThatRoundsToNothingIsLeftOut() throws IOException {
         double[] corners = {10, 0, 0, 10, -10, 0};
-        assertThat(Tags.of(Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {1e-7, -1e-7, 0})))
+        assertThat(Tags.of(Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {1e-8, -1e-8, 0})))
                         .tags())
                 .noneMatch(tag -> tag.code() == 42);
     }

@@ -8,30 +8,42 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A small file for each kind of entity. Read the tags of a new one before it replaces an old one. */
+/** A small file for each kind of entity and each dialect. Read the tags of a new one before it replaces an old one. */
 class DxfGoldenTest {
 
+    static Map<String, Document> documents() {
+        Map<String, Document> documents = new TreeMap<>();
+        documents.put(
+                "closed-polyline",
+                Samples.drawing(Path.closed(Operation.CUT_OUTER, 10, 10, 130, 10, 10, 99.0 + 2.0 / 3)));
+        documents.put("open-polyline", Samples.drawing(Path.open(Operation.SCORE, 10, 10, 20.5, 30)));
+        documents.put("arcs", Samples.rounded());
+        documents.put("circle", Samples.drawing(new Circle(Operation.DRILL, 25, 30, 4.25)));
+        documents.put("point", Samples.points());
+        documents.put("line", Samples.lines());
+        documents.put("face", Samples.faces());
+        return documents;
+    }
+
     static List<Arguments> files() {
-        return List.of(
-                Arguments.of(
-                        "closed-polyline",
-                        Samples.drawing(Path.closed(Operation.CUT_OUTER, 10, 10, 130, 10, 10, 99.0 + 2.0 / 3))),
-                Arguments.of("open-polyline", Samples.drawing(Path.open(Operation.SCORE, 10, 10, 20.5, 30))),
-                Arguments.of("circle", Samples.drawing(new Circle(Operation.DRILL, 25, 30, 4.25))),
-                Arguments.of("point", Samples.points()),
-                Arguments.of("line", Samples.lines()),
-                Arguments.of("face", Samples.faces()));
+        return documents().entrySet().stream()
+                .flatMap(named -> Arrays.stream(Dialect.values())
+                        .map(dialect -> Arguments.of(dialect.word() + "/" + named.getKey(), named.getValue(), dialect)))
+                .toList();
     }
 
     @ParameterizedTest
     @MethodSource("files")
-    void fileIsTheOneThatWasRead(String name, Document document) throws IOException {
-        byte[] written = Samples.bytes(document);
+    void fileIsTheOneThatWasRead(String name, Document document, Dialect dialect) throws IOException {
+        byte[] written = Samples.bytes(document, dialect);
         try (InputStream file = DxfGoldenTest.class.getResourceAsStream(name + ".dxf")) {
             byte[] expected = file.readAllBytes();
             assertThat(Tags.parse(written).tags())

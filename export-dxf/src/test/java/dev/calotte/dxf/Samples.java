@@ -66,6 +66,15 @@ final class Samples {
                         new Drawing.Part("R", "100 mm", List.of(Path.open(Operation.REF, 10, 170, 110.0000004, 170)))));
     }
 
+    /** Two rounded corners, one of them cut in, and a long one of half a circle. */
+    static Drawing rounded() {
+        double quarter = Math.sqrt(2) - 1;
+        return drawing(Path.closed(
+                Operation.CUT_OUTER,
+                new double[] {20, 10, 120, 10, 130, 20, 130, 60, 70, 60, 60, 70, 20, 70},
+                new double[] {0, quarter, 0, 0, -quarter, 0, 1}));
+    }
+
     static Wireframe points() {
         return wireframe(new Wireframe.Layer("HUBS", Wireframe.Sort.POINTS, 1, 2, 3, -0.5, 1.0 / 3, 0));
     }
@@ -107,12 +116,18 @@ final class Samples {
     }
 
     static List<Document> all() {
-        return List.of(letterF(), tetrahedron(), points(), lines(), faces());
+        return List.of(letterF(), rounded(), tetrahedron(), points(), lines(), faces());
     }
 
     static byte[] bytes(Document document) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new DxfExporter().write(document, out);
+        return out.toByteArray();
+    }
+
+    static byte[] bytes(Document document, Dialect dialect) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new DxfWriter(dialect).write(document, out);
         return out.toByteArray();
     }
 }

@@ -16,6 +16,10 @@ record Tags(List<Tag> tags) {
     /** A group code and its value. */
     record Tag(int code, String value) {}
 
+    List<Integer> codes() {
+        return tags.stream().map(Tag::code).toList();
+    }
+
     /** Everything from one group code 0 to the next. */
     record Entry(String type, Tags tags) {
         String text(int code) {
@@ -29,6 +33,10 @@ record Tags(List<Tag> tags) {
 
     static Tags of(Document document) throws IOException {
         return parse(Samples.bytes(document));
+    }
+
+    static Tags of(Document document, Dialect dialect) throws IOException {
+        return parse(Samples.bytes(document, dialect));
     }
 
     static Tags parse(byte[] bytes) {
