@@ -16,7 +16,7 @@ public record Picture(String name, String title, double widthMm, double heightMm
         implements Document {
 
     /** Something in a picture. */
-    public sealed interface Item permits Facet, Line, Label {}
+    public sealed interface Item permits Facet, Disc, Line, Label {}
 
     /** The lines that fill a facet beside its colour. */
     public enum Hatch {
@@ -37,7 +37,11 @@ public record Picture(String name, String title, double widthMm, double heightMm
         /** What lies behind, dimensions and leaders: 0.25 mm. */
         FINE,
         /** Grids: 0.13 mm. */
-        FAINT
+        FAINT,
+        /** What stands there already: 0.25 mm in grey. */
+        PALE,
+        /** No line. */
+        NONE
     }
 
     /** Which point of its text a label is placed by, always on the middle of its height. */
@@ -74,6 +78,18 @@ public record Picture(String name, String title, double widthMm, double heightMm
             xy = List.copyOf(xy);
         }
     }
+
+    /**
+     * A filled circle with a border.
+     *
+     * @param x where its centre is, in millimetres
+     * @param y where its centre is
+     * @param radiusMm its radius
+     * @param colour the number of its colour from 1, or 0 for white
+     * @param weight its border
+     * @param title what it is, shown when it is pointed at; may be empty
+     */
+    public record Disc(double x, double y, double radiusMm, int colour, Weight weight, String title) implements Item {}
 
     /**
      * A straight line.

@@ -1,11 +1,13 @@
 package dev.calotte.svg;
 
 import dev.calotte.document.Picture;
+import dev.calotte.document.Picture.Disc;
 import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Label;
 import dev.calotte.document.Picture.Line;
 import dev.calotte.document.Picture.Weight;
+import dev.calotte.units.NumberText;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +16,7 @@ import java.util.Locale;
 final class Page {
 
     private static final String INK = "#000000";
+    private static final String GREY = "#8c8c8c";
     private static final String FONT = "Arial, Helvetica, sans-serif";
 
     /** The height of the capitals of common sans-serif typefaces, as a part of the size of the type. */
@@ -60,6 +63,8 @@ final class Page {
     private void put(Xml xml, Item item) throws IOException {
         if (item instanceof Facet facet) {
             put(xml, facet);
+        } else if (item instanceof Disc disc) {
+            put(xml, disc);
         } else if (item instanceof Line line) {
             put(xml, line);
         } else if (item instanceof Label label) {
@@ -81,6 +86,24 @@ final class Page {
         }
         stroke(xml, facet.weight()).close();
         xml.close();
+    }
+
+    private void put(Xml xml, Disc disc) throws IOException {
+        String radius = NumberText.trimmed(disc.radiusMm(), Xml.DECIMALS);
+        if (disc.radiusMm() <= 0 || "0".equals(radius)) {
+            throw new IllegalArgumentException("a disc has no radius at x " + disc.x() + ", y " + disc.y());
+        }
+        xml.open("circle")
+                .with("cx", disc.x())
+                .with("cy", picture.heightMm() - disc.y())
+                .with("r", radius)
+                .with("fill", Palette.tint(disc.colour()));
+        stroke(xml, disc.weight());
+        if (disc.title().isEmpty()) {
+            xml.close();
+        } else {
+            xml.open("title").close(disc.title()).close();
+        }
     }
 
     private String outline(List<Double> xy) {
@@ -118,15 +141,19 @@ final class Page {
     }
 
     private static Xml stroke(Xml xml, Weight weight) {
-        return xml.with("stroke", INK).with("stroke-width", widthMm(weight));
+        if (weight == Weight.NONE) {
+            return xml;
+        }
+        return xml.with("stroke", weight == Weight.PALE ? GREY : INK).with("stroke-width", widthMm(weight));
     }
 
     /** After ISO 128. */
     private static double widthMm(Weight weight) {
         return switch (weight) {
             case STRONG -> 0.5;
-            case FINE -> 0.25;
+            case FINE, PALE -> 0.25;
             case FAINT -> 0.13;
+            case NONE -> 0;
         };
     }
 }

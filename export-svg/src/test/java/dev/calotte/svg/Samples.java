@@ -7,6 +7,7 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Anchor;
+import dev.calotte.document.Picture.Disc;
 import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Item;
@@ -93,6 +94,10 @@ final class Samples {
         return new Line(10, 20, 110, 20.5, weight, dashed);
     }
 
+    static Disc disc(String title) {
+        return new Disc(30, 20, 2.5, 1, Weight.FINE, title);
+    }
+
     static Label label(String text) {
         return new Label(text, 25, 20, 3.6, Anchor.MIDDLE);
     }
@@ -103,6 +108,7 @@ final class Samples {
         for (int colour = 0; colour < 26; colour++) {
             items.add(facet(colour, hatches.get(colour % hatches.size()), "P" + colour));
         }
+        items.add(disc("H1 & <co>"));
         items.add(line(Weight.FINE, true));
         items.add(label("P4L \u2013 \u00d8 <\"&'> \ud83d\ude00"));
         return picture(items.toArray(Item[]::new));

@@ -34,6 +34,7 @@ class SvgGoldenTest {
                         Samples.picture(Samples.facet(2, Hatch.NONE, "P2"), Samples.facet(10, Hatch.RISING, ""))),
                 Arguments.of(
                         "lines", Samples.picture(Samples.line(Weight.FINE, false), Samples.line(Weight.FAINT, true))),
+                Arguments.of("disc", Samples.picture(Samples.disc("H1"))),
                 Arguments.of("label", Samples.picture(Samples.label("\u00d8 8 & more"))));
     }
 

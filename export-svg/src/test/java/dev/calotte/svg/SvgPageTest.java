@@ -3,6 +3,7 @@ package dev.calotte.svg;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Picture.Anchor;
+import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Label;
@@ -92,6 +93,31 @@ class SvgPageTest {
         assertThat(path.attr("stroke-width")).isEqualTo(widthMm);
         assertThat(path.attr("d")).isEqualTo("M10 160L110 159.5");
         assertThat(path.hasAttr("stroke-dasharray")).isFalse();
+    }
+
+    @Test
+    void whatStandsAlreadyIsGrey() throws IOException {
+        Element path = Svg.of(Samples.picture(Samples.line(Weight.PALE, false))).selectFirst("path");
+        assertThat(path.attr("stroke")).isEqualTo("#8c8c8c");
+        assertThat(path.attr("stroke-width")).isEqualTo("0.25");
+    }
+
+    @Test
+    void facetsMayHaveNoBorder() throws IOException {
+        Facet bare = new Facet(List.of(10.0, 10.0, 40.0, 10.0, 25.0, 36.0), 1, Hatch.NONE, Weight.NONE, "");
+        assertThat(onlyPath(bare).hasAttr("stroke")).isFalse();
+    }
+
+    @Test
+    void discIsFilledLikeAFacet() throws IOException {
+        Element circle = Svg.of(Samples.picture(Samples.disc("H1"))).selectFirst("circle");
+        assertThat(circle.attr("cx") + " " + circle.attr("cy") + " " + circle.attr("r"))
+                .isEqualTo("30 160 2.5");
+        assertThat(circle.attr("fill")).isEqualTo("#f9e7bf");
+        assertThat(circle.attr("stroke-width")).isEqualTo("0.25");
+        assertThat(circle.selectFirst("title").text()).isEqualTo("H1");
+        assertThat(Svg.of(Samples.picture(Samples.disc(""))).select("circle title"))
+                .isEmpty();
     }
 
     @Test

@@ -10,6 +10,7 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Anchor;
+import dev.calotte.document.Picture.Disc;
 import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Label;
@@ -62,6 +63,7 @@ class SvgRefusalTest {
     @ValueSource(doubles = {0, -1, 4e-5})
     void refusesCirclesWithoutRadiusAndPagesWithoutArea(double length) {
         refuses(Samples.drawing(new Circle(Operation.DRILL, 1, 2, length)), "no radius at x");
+        refuses(Samples.picture(new Disc(1, 2, length, 1, Weight.FINE, "")), "no radius at x 1.0, y 2.0");
         refuses(new Drawing("x", "", 10, length, List.of()), "a page cannot be");
         refuses(new Picture("x", "", length, 10, List.of()), "a page cannot be");
     }
