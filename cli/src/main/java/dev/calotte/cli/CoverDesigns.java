@@ -4,14 +4,18 @@ import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.Mends;
 import dev.calotte.choose.WidestFor;
+import dev.calotte.choose.WidestFrom;
+import dev.calotte.choose.WidestFrom.Question;
 import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
+import dev.calotte.dome.Keep;
 import dev.calotte.nest.Layout;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Patterns;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
+import dev.calotte.problem.Problem.Code;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,25 +28,48 @@ final class CoverDesigns {
 
     private final Project project;
 
-    private CoverDesigns(Project project) {
+    private final Optional<WidestFrom> from;
+
+    /** The covers of a project, one of which decided the size where the supply of its stock did. */
+    CoverDesigns(Project project, Optional<WidestFrom> from) {
         this.project = project;
+        this.from = from;
     }
 
     /** The covers, their plans improved for so many steps. */
-    static List<CoverDesign> of(Project project, Parts parts, int steps) {
+    List<CoverDesign> of(Parts parts, int steps) {
         List<CoverDesign> designs = new ArrayList<>();
         for (int i = 0; i < project.covers().size(); i++) {
-            designs.add(new CoverDesigns(project).told(i, covering -> design(parts, covering, steps)));
+            designs.add(told(i, covering -> design(parts, covering, steps)));
         }
         return List.copyOf(designs);
     }
 
-    private static CoverDesign design(Parts parts, Covering covering, int steps) {
+    private CoverDesign design(Parts parts, Covering covering, int steps) {
         CoverFit fit = CoverFit.of(Patterns.of(parts, covering.cover()), covering.stocks());
         Optional<Mends> mends = fit.misfits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Mends.of(parts.dome().spec(), parts.joinery(), covering.cover(), covering.stocks()));
-        return new CoverDesign(fit, mends, CoverPlan.of(fit, new Layout(covering.spacingMm(), steps, THREADS)));
+        return new CoverDesign(fit, mends, plan(fit, covering, steps));
+    }
+
+    private Optional<CoverPlan> plan(CoverFit fit, Covering covering, int steps) {
+        Optional<CoverPlan> plan = CoverPlan.of(fit, layout(covering, steps));
+        if (from.isPresent() && project.size() instanceof SizeWish.WidestFrom wish) {
+            boolean sizes = wish.cover().equals(covering.cover().name());
+            boolean enough = plan.map(CoverPlan::plan)
+                    .filter(p -> wish.supply().holds(wish.supply().usedBy(p)))
+                    .isPresent();
+            if (sizes && !enough) {
+                // other work may miss the plan that the size was found with
+                return CoverPlan.of(fit, layout(covering, from.get().steps()));
+            }
+        }
+        return plan;
+    }
+
+    private static Layout layout(Covering covering, int steps) {
+        return new Layout(covering.spacingMm(), steps, THREADS);
     }
 
     /** The dome that a cover decides, if one does. */
@@ -50,12 +77,32 @@ final class CoverDesigns {
         if (!(project.size() instanceof SizeWish.WidestFor wish)) {
             return Optional.empty();
         }
-        List<String> names =
-                project.covers().stream().map(c -> c.cover().name()).toList();
-        return Optional.of(new CoverDesigns(project)
+        return Optional.of(new CoverDesigns(project, Optional.empty())
                 .told(
-                        names.indexOf(wish.cover()),
+                        place(project, wish.cover()),
                         c -> WidestFor.of(project.dome(), project.joinery(), c.cover(), c.stocks())));
+    }
+
+    /** The dome that the supply of a cover decides, if one does. */
+    static Optional<WidestFrom> widestFrom(Project project) {
+        if (!(project.size() instanceof SizeWish.WidestFrom wish)) {
+            return Optional.empty();
+        }
+        if (project.dome().keep() instanceof Keep.AboveHeight above && above.heightMm() != 0) {
+            throw new CalotteException(
+                    Code.CONFLICT,
+                    "size.widest-from",
+                    "which panels lie above that height depends on the size, which is asked for here.",
+                    "Keep a fraction of the rows, or { above: 0 mm }, or give the radius.");
+        }
+        return Optional.of(new CoverDesigns(project, Optional.empty()).told(place(project, wish.cover()), c -> {
+            Question question = new Question(c.cover(), c.stocks().get(0), c.spacingMm(), wish.supply());
+            return WidestFrom.of(new SizedParts(project), question, THREADS);
+        }));
+    }
+
+    private static int place(Project project, String cover) {
+        return project.covers().stream().map(c -> c.cover().name()).toList().indexOf(cover);
     }
 
     private <T> T told(int place, Function<Covering, T> work) {

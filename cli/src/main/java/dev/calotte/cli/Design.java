@@ -5,6 +5,7 @@ import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
 import dev.calotte.choose.BarNeeds;
 import dev.calotte.choose.WidestFor;
+import dev.calotte.choose.WidestFrom;
 import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
@@ -32,6 +33,7 @@ import java.util.stream.Stream;
  * @param bars how its struts are cut from bars, if the brief names them
  * @param covers its covers, how they are cut and how that fits their stock
  * @param widest what limits the size, where a cover decides it
+ * @param widestFrom the size and the plan that it was found with, where the supply of a stock decides it
  * @param cautions what to mind
  */
 public record Design(
@@ -42,6 +44,7 @@ public record Design(
         Optional<BarPlan> bars,
         List<CoverDesign> covers,
         Optional<WidestFor> widest,
+        Optional<WidestFrom> widestFrom,
         List<Caution> cautions) {
 
     /**
@@ -54,6 +57,7 @@ public record Design(
      * @param bars how its struts are cut
      * @param covers its covers
      * @param widest what limits the size
+     * @param widestFrom the size, where the supply of a stock decides it
      * @param cautions what to mind
      */
     public Design {
@@ -101,21 +105,21 @@ public record Design(
      */
     static Design of(Project project, int steps) {
         Optional<WidestFor> widest = CoverDesigns.widest(project);
-        DomeSpec spec = widest.map(WidestFor::size)
+        Optional<WidestFrom> widestFrom = CoverDesigns.widestFrom(project);
+        Size size = widest.map(WidestFor::size)
+                .or(() -> widestFrom.map(WidestFrom::size))
                 .or(() -> longestCut(project))
-                .map(project.dome()::withSize)
-                .orElse(project.dome());
-        Parts whole = Parts.of(Dome.of(spec), project.joinery());
-        Dome dome = MarkedOpenings.cut(whole, project.openings());
-        Parts parts = project.openings().isEmpty() ? whole : Parts.of(dome, project.joinery());
+                .orElse(project.dome().size());
+        Parts parts = new SizedParts(project).apply(size);
+        Dome dome = parts.dome();
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
-        List<CoverDesign> covers = CoverDesigns.of(project, parts, steps);
+        List<CoverDesign> covers = new CoverDesigns(project, widestFrom).of(parts, steps);
         List<Caution> cautions = Cautions.of(
                 parts, project.covers().stream().map(Covering::cover).toList());
         Optional<BarPlan> bars =
                 project.bars().isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, project.bars()));
-        return new Design(project, dome, parts, riser, bars, covers, widest, cautions);
+        return new Design(project, dome, parts, riser, bars, covers, widest, widestFrom, cautions);
     }
 
     private static Optional<Size> longestCut(Project project) {

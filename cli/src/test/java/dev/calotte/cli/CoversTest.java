@@ -30,6 +30,13 @@ class CoversTest {
                 .toArray(String[]::new));
     }
 
+    /** The page in one line. */
+    private String page(String brief, String... more) throws IOException {
+        Runs.Result run = run("show", brief, more);
+        assertThat(run.err()).isEmpty();
+        return run.out().replaceAll("\\s+", " ");
+    }
+
     private JsonNode made(String brief) throws IOException {
         Path out = folder.resolve("out");
         Runs.Result run = run("make", brief, "--out", out.toString());
@@ -108,6 +115,51 @@ class CoversTest {
             widest = Math.max(widest, pattern.get("cutAltitudes").get(0).asDouble());
         }
         assertThat(widest).isCloseTo(1480, within(1e-4));
+    }
+
+    @Test
+    void theLargestDomeFromSoMuchStockIsFound() throws IOException {
+        String sheets = DOME + """
+                size: { widest-from: { cover: ply, count: 24 } }
+                covers:
+                  - { name: ply, stock: { sheet: [2440 mm, 1220 mm], margin: 10 mm }, spacing: 6 mm, faces: both }
+                """;
+        assertThat(page(sheets))
+                .contains("Size: the largest dome found whose ply comes out of 24 sheets. No radius above");
+        JsonNode made = made(sheets);
+        assertThat(made.at("/covers/0/plan/stockUsed").asInt()).isBetween(20, 24);
+        // half the area of 24 sheets at least becomes skin, and not more than all of it
+        assertThat(made.at("/dome/surfaceArea").asDouble()).isBetween(12 * 2.42 * 1.2, 24 * 2.42 * 1.2);
+        String roll = DOME + """
+                size: { widest-from: { cover: cloth, length: 30 m } }
+                openings: [ { name: door, remove: [P2-5.02] } ]
+                covers:
+                  - { name: cloth, stock: { roll: 1500 mm }, spacing: 6 mm }
+                """;
+        assertThat(page(roll))
+                .contains("Size: the largest dome found whose cloth comes out of 30.0 m of roll. No radius above")
+                .containsPattern("Uses (29.[5-9]|30.0) m of roll");
+        String plenty = roll.replace("length: 30 m", "length: 300 m");
+        assertThat(page(plenty)).contains("Size: the largest dome whose cloth comes out of 300.0 m of roll, proven.");
+    }
+
+    @Test
+    void aSupplyIsKeptToWhateverWorkIsSpentOnPlans() throws IOException {
+        String brief = DOME + """
+                size: { widest-from: { cover: ply, count: 1 } }
+                covers:
+                  - { name: ply, stock: { sheet: [2440 mm, 1220 mm], margin: 10 mm, price: 46 }, split: seam }
+                  - { name: liner, stock: { roll: 1 m } }
+                """;
+        for (String steps : List.of("0", "30")) {
+            assertThat(page(brief, "--steps", steps))
+                    .contains("ply comes out of 1 sheet. Whether a larger one")
+                    .contains("Uses 1 sheet,");
+        }
+        Runs.Result above = run("show", brief.replace("keep: 5/9", "keep: { above: 1 m }"));
+        assertThat(above.err()).contains("size.widest-from").contains(":2:9");
+        Runs.Result unknown = run("show", brief + "openings: [ { name: door, remove: [P9-5.02] } ]\n");
+        assertThat(unknown.err()).contains("openings[0].remove[0]");
     }
 
     @Test

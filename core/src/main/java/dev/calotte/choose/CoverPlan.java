@@ -53,6 +53,11 @@ public record CoverPlan(CoverFit fit, CutPlan plan, List<List<Panel>> panels) {
         return Optional.of(alike.handOut(plan));
     }
 
+    /** What is laid for a cover, pieces with equal blanks as one kind. */
+    static List<Piece> pieces(CoverFit fit) {
+        return new Alike(fit).pieces();
+    }
+
     /** The pieces by their blanks: pieces that differ in holes or notches only are laid as one kind. */
     private static final class Alike {
 

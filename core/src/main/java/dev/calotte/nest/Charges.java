@@ -3,6 +3,7 @@ package dev.calotte.nest;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
+import dev.calotte.stock.Terms;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
@@ -29,6 +30,17 @@ final class Charges {
             return Measure.AREA_MM2;
         }
         return stocks.get(0) instanceof Roll ? Measure.LENGTH_MM : Measure.PIECES;
+    }
+
+    /** The same stock at no known price. */
+    static Stock open(Stock stock) {
+        if (stock instanceof Sheet sheet) {
+            return new Sheet(sheet.lengthMm(), sheet.widthMm(), sheet.marginMm(), Terms.OPEN);
+        }
+        if (stock instanceof Roll roll) {
+            return new Roll(roll.widthMm(), roll.marginMm(), roll.lengthMm(), Terms.OPEN);
+        }
+        throw new IllegalArgumentException("parts are laid on sheets and rolls, not on " + stock);
     }
 
     Measure measure() {

@@ -64,6 +64,24 @@ public final class SheetPlan {
         return plan.make();
     }
 
+    /**
+     * What must be used of a stock because of the area alone, whatever it costs and however much of it there is.
+     *
+     * @param pieces the parts, at least one
+     * @param stock a sheet or a roll
+     * @param spacingMm how far parts stay apart
+     * @return the number of sheets, or the millimetres of roll, that no plan stays below
+     * @throws IllegalArgumentException if there is no piece, or the stock is a bar
+     */
+    public static double least(List<Piece> pieces, Stock stock, double spacingMm) {
+        if (pieces.isEmpty()) {
+            throw new IllegalArgumentException("nothing is cut from nothing");
+        }
+        Kinds kinds = new Kinds(pieces);
+        List<Stock> open = List.of(Charges.open(stock));
+        return new AreaBound(kinds, new Charges(kinds, open), spacingMm).of(List.of(Field.of(0, stock)));
+    }
+
     private CutPlan make() {
         List<Filled> best = first();
         double bound = new AreaBound(kinds, charges, layout.spacingMm()).of(fields);

@@ -2,7 +2,6 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.dome.Size;
 import dev.calotte.dome.Size.Measure;
-import dev.calotte.problem.Problem.Code;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +10,7 @@ import java.util.function.Function;
 /** Reads the section {@code size}, which takes exactly one measure. */
 final class SizeReader {
 
-    private static final String LATER = "widest-from";
+    private static final String WIDEST_FROM = "widest-from";
     private static final SizeWish STOPGAP = new SizeWish.Given(Size.radius(1000));
 
     private final Fields fields;
@@ -24,20 +23,28 @@ final class SizeReader {
 
     static SizeWish read(Fields fields, UnitSystem units, List<Covering> covers) {
         SizeReader reader = new SizeReader(fields);
-        reader.read(Measured.size(units), covers);
+        reader.read(units, covers);
         return reader.wish;
     }
 
-    private void read(Function<Node, Double> length, List<Covering> covers) {
+    private void read(UnitSystem units, List<Covering> covers) {
+        Function<Node, Double> length = Measured.size(units);
         measure(Measure.RADIUS, length);
         measure(Measure.FLOOR_DIAMETER, length);
         measure(Measure.HEIGHT, length);
         measure(Measure.FLOOR_AREA, Measured::floorArea);
         measure(Measure.LONGEST_STRUT, length);
         take("longest-cut", length.andThen(SizeWish.LongestCut::new));
-        take("widest-for", node -> new SizeWish.WidestFor(cover(node, covers)));
-        fields.later(LATER);
-        keys.add(LATER);
+        take(
+                "widest-for",
+                node -> new SizeWish.WidestFor(
+                        CoverName.covering(node, covers).cover().name()));
+        keys.add(WIDEST_FROM);
+        if (fields.offers(WIDEST_FROM)) {
+            wish = new SupplyReader(fields.section(WIDEST_FROM), units, covers)
+                    .wish()
+                    .orElse(wish);
+        }
         fields.requireOne(keys, "Write one, for example size: { floor-diameter: 6.4 m }.");
         fields.close();
     }
@@ -49,22 +56,5 @@ final class SizeReader {
     private void take(String key, Function<Node, SizeWish> reader) {
         keys.add(key);
         wish = fields.read(key, wish, reader);
-    }
-
-    private static String cover(Node node, List<Covering> covers) {
-        String name = Values.text(node);
-        List<String> known = covers.stream().map(c -> c.cover().name()).toList();
-        if (!known.contains(name)) {
-            throw Refusal.wrong(
-                    Seen.text(name) + " is not a cover of this brief.",
-                    known.isEmpty()
-                            ? "Describe it below covers:."
-                            : "The covers are " + Values.listed(known, "and") + ".");
-        }
-        if (covers.get(known.indexOf(name)).stocks().isEmpty()) {
-            throw new Refusal(
-                    Code.MISSING, name + " has no stock to be cut from.", "Write its stock, below covers: as well.");
-        }
-        return name;
     }
 }

@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.choose.Supply;
 import dev.calotte.dome.Size;
 
 /** By what a brief wants its dome sized. */
@@ -25,6 +26,14 @@ public sealed interface SizeWish {
      * @param cover the name of the cover
      */
     record WidestFor(String cover) implements SizeWish {}
+
+    /**
+     * By how much there is of the stock of a cover.
+     *
+     * @param cover the name of the cover
+     * @param supply how much of its stock there is
+     */
+    record WidestFrom(String cover, Supply supply) implements SizeWish {}
 
     /**
      * The size as far as it is known from the brief alone.

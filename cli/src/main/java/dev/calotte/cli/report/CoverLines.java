@@ -3,8 +3,11 @@ package dev.calotte.cli.report;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.Mends;
 import dev.calotte.choose.PatternFit;
+import dev.calotte.choose.WidestFrom;
 import dev.calotte.cli.CoverDesign;
 import dev.calotte.cli.Design;
+import dev.calotte.cli.brief.SizeWish;
+import dev.calotte.nest.Measure;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.pattern.CutPiece;
 import dev.calotte.sphere.Breakdown;
@@ -12,6 +15,7 @@ import dev.calotte.stock.Bar;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
+import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -39,10 +43,37 @@ final class CoverLines {
             lines.add("");
             lines.add("Size: as large as the stock allows; " + widest.limiting() + " just fits.");
         });
+        design.widestFrom().ifPresent(from -> {
+            lines.add("");
+            lines.addAll(ShowPage.wrapped(0, widestFrom(from, design)));
+        });
         for (CoverDesign cover : design.covers()) {
             lines.addAll(new CoverLines(design.project().units(), cover).lines());
         }
         return lines;
+    }
+
+    private static String widestFrom(WidestFrom from, Design design) {
+        UnitSystem units = design.project().units();
+        String what = from.plan().fit().patterns().cover().name() + " comes out of " + supply(design);
+        if (from.proven()) {
+            return "Size: the largest dome whose " + what + ", proven.";
+        }
+        String larger = from.boundMm().isPresent()
+                ? "No radius above " + units.length(from.boundMm().getAsDouble()) + " can do; what lies between"
+                : "Whether a larger one can do";
+        return "Size: the largest dome found whose " + what + ". " + larger + " is not known.";
+    }
+
+    private static String supply(Design design) {
+        if (!(design.project().size() instanceof SizeWish.WidestFrom wish)) {
+            return "its stock";
+        }
+        double amount = wish.supply().amount();
+        if (wish.supply().measure() == Measure.LENGTH_MM) {
+            return design.project().units().longLength(amount) + " of roll";
+        }
+        return NumberText.trimmed(amount, 1) + (amount == 1 ? " sheet" : " sheets");
     }
 
     private List<String> lines() {

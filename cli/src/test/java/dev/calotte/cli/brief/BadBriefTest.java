@@ -89,7 +89,20 @@ class BadBriefTest {
                 "DOME⏎size: {Floor_Diameter: 3 m} | UNKNOWN_KEY | size.Floor_Diameter | 2:8 | Did you mean floor-diameter?",
                 "DOME⏎size: {girth: 3 m} | UNKNOWN_KEY | size.girth | 2:8 | radius, floor-diameter, height, floor-area",
                 "DOME⏎size: {widest-for: glazing} | WRONG_VALUE | size.widest-for | 2:8 | Describe it below covers:.",
-                "DOME⏎size: {widest-from: {count: 3}} | NOT_IN_THIS_VERSION | size.widest-from | 2:8 | Leave it out.",
+                "DOME⏎size: {widest-from: {count: 3}} | MISSING | size.widest-from.cover | 2:8 | { cover: glazing, count: 40 }",
+                "DOME⏎size: {widest-from: {cover: a, count: 3}} | WRONG_VALUE | size.widest-from.cover | 2:22 | Describe it below covers:.",
+                "DOME⏎size: {widest-from: 40} | WRONG_VALUE | size.widest-from | 2:8 | indented below widest-from:",
+                "DOME⏎size: {widest-from: {cover: a}}⏎covers: [{name: a}] | MISSING | size.widest-from.cover | 2:22 | Write its stock",
+                "FROM {cover: a}}ROLL | MISSING | size.widest-from.length | 2:8 | length: 40 m",
+                "FROM {cover: a}}SHEET | MISSING | size.widest-from.count | 2:8 | count: 40",
+                "FROM {cover: a, count: 3}}ROLL | CONFLICT | size.widest-from.count | 2:32 | comes from a roll, which is measured",
+                "FROM {cover: a, length: 3 m}}SHEET | CONFLICT | size.widest-from.length | 2:32 | comes in sheets, which are counted",
+                "FROM {cover: a, count: 2.5}}SHEET | WRONG_VALUE | size.widest-from.count | 2:32 | 2.5 is not a whole number",
+                "FROM {cover: a, count: 0}}SHEET | IMPOSSIBLE | size.widest-from.count | 2:32 | 0 is no number of sheets",
+                "FROM {cover: a, length: 0 m}}ROLL | IMPOSSIBLE | size.widest-from.length | 2:32 | not above 0",
+                "FROM {cover: a, count: 3, sheets: 3}}SHEET | UNKNOWN_KEY | size.widest-from.sheets | 2:42 | cover, count and length",
+                "FROM {cover: a, count: 3}}⏎covers: [{name: a, stock: [{roll: 1 m}, {sheet: [2 m, 1 m]}]}] | CONFLICT | size.widest-from.cover | 2:22 | several stocks",
+                "FROM {cover: a, count: 3}}⏎covers: [{name: a, stock: {sheet: [2 m, 1 m], have: 5}}] | CONFLICT | size.widest-from.count | 2:32 | Leave have out",
                 "DOME⏎size: 6.4 m | WRONG_VALUE | size | 2:1 | the text 6.4 m stands here",
                 "DOME⏎sise: {radius: 3 m} | UNKNOWN_KEY | sise | 2:1 | Did you mean size?",
                 // frame, model, output, files, title
@@ -200,6 +213,9 @@ class BadBriefTest {
     void isRefusedWithCodePathPlaceAndMend(String row, Code code, String where, String place, String piece) {
         BriefText brief = Briefs.of(row.replace("⏎", "\n")
                 .replace("OK", "DOME\nSIZE")
+                .replace("FROM", "DOME\nsize: {widest-from:")
+                .replace("ROLL", "\ncovers: [{name: a, stock: {roll: 1 m}}]")
+                .replace("SHEET", "\ncovers: [{name: a, stock: {sheet: [2 m, 1 m]}}]")
                 .replace("DOME", "dome: { breakdown: 3 }")
                 .replace("SIZE", "size: { radius: 3 m }"));
         List<Problem> problems = Briefs.problems(brief);
