@@ -109,8 +109,16 @@ class ArchitectureTest {
             .that()
             .resideInAPackage("dev.calotte.export..")
             .should()
-            .dependOnClassesThat(ours("..export..", "..document.."))
+            .dependOnClassesThat(ours("..export..", "..contour..", "..document.."))
             .because("a new format must not need to know what a dome is");
+
+    @ArchTest
+    static final ArchRule CONTOURS_KNOW_DOCUMENTS_ONLY = noClasses()
+            .that()
+            .resideInAPackage("dev.calotte.contour..")
+            .should()
+            .dependOnClassesThat(ours("..contour..", "..document..", "..units.."))
+            .because("how a tool follows a line does not depend on what the line is for, nor on how it is written");
 
     @ArchTest
     static final ArchRule ONLY_DRAWING_AND_SOLID_MAKE_DOCUMENTS = noClasses()

@@ -64,6 +64,22 @@ public final class Path implements Shape {
         return new Path(operation, false, xy, new double[xy.length / 2]);
     }
 
+    /**
+     * A line with two ends and arcs.
+     *
+     * @param operation what is done along it
+     * @param xy x and y of its corners in millimetres, at least two
+     * @param bulges one for each corner, that of the side from it to the next, and 0 for the last: the tangent of a quarter
+     *     of the sweep, above 0 counter-clockwise, 0 for a straight side
+     * @return the path
+     */
+    public static Path open(Operation operation, double[] xy, double[] bulges) {
+        if (bulges.length > 0 && bulges[bulges.length - 1] != 0) {
+            throw new IllegalArgumentException("no side begins at the last corner of an open path");
+        }
+        return new Path(operation, false, xy, bulges);
+    }
+
     @Override
     public Operation operation() {
         return operation;

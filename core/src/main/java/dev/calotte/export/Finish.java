@@ -1,5 +1,6 @@
 package dev.calotte.export;
 
+import dev.calotte.contour.Contours;
 import dev.calotte.document.Operation;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -14,21 +15,28 @@ import java.util.TreeMap;
  *
  * @param strokes the colour in which each operation is drawn, where a format has colours for that; all of them
  * @param lineMm how wide lines for machines are drawn, where a format has widths; empty for what can just be seen
+ * @param contours how tools follow the lines of drawings
  * @param page the paper of templates
  * @param dialects for formats that have several, which of them are written, by format; a format that is missing here is
  *     written in its usual one
  */
 public record Finish(
-        Map<Operation, Colour> strokes, OptionalDouble lineMm, PageSize page, Map<String, List<String>> dialects) {
+        Map<Operation, Colour> strokes,
+        OptionalDouble lineMm,
+        Contours contours,
+        PageSize page,
+        Map<String, List<String>> dialects) {
 
     /** The usual colours and widths, A4, usual dialects. */
-    public static final Finish PLAIN = new Finish(usual(), OptionalDouble.empty(), PageSize.A4, Map.of());
+    public static final Finish PLAIN =
+            new Finish(usual(), OptionalDouble.empty(), Contours.PLAIN, PageSize.A4, Map.of());
 
     /**
      * Copies the maps.
      *
      * @param strokes the colour in which each operation is drawn
      * @param lineMm how wide lines for machines are drawn
+     * @param contours how tools follow lines
      * @param page the paper of templates
      * @param dialects which dialects are written
      * @throws IllegalArgumentException if an operation has no colour, lines have no width, or a format is named without
@@ -93,7 +101,7 @@ public record Finish(
     public Finish withStroke(Operation operation, Colour colour) {
         Map<Operation, Colour> changed = new EnumMap<>(strokes);
         changed.put(operation, colour);
-        return new Finish(changed, lineMm, page, dialects);
+        return new Finish(changed, lineMm, contours, page, dialects);
     }
 
     /**
@@ -103,7 +111,17 @@ public record Finish(
      * @return a copy
      */
     public Finish withLine(double widthMm) {
-        return new Finish(strokes, OptionalDouble.of(widthMm), page, dialects);
+        return new Finish(strokes, OptionalDouble.of(widthMm), contours, page, dialects);
+    }
+
+    /**
+     * The same with other contours.
+     *
+     * @param manner how tools follow the lines of drawings
+     * @return a copy
+     */
+    public Finish withContours(Contours manner) {
+        return new Finish(strokes, lineMm, manner, page, dialects);
     }
 
     /**
@@ -113,7 +131,7 @@ public record Finish(
      * @return a copy
      */
     public Finish withPage(PageSize paper) {
-        return new Finish(strokes, lineMm, paper, dialects);
+        return new Finish(strokes, lineMm, contours, paper, dialects);
     }
 
     /**
@@ -126,6 +144,6 @@ public record Finish(
     public Finish withDialects(String format, List<String> names) {
         Map<String, List<String>> changed = new TreeMap<>(dialects);
         changed.put(format, names);
-        return new Finish(strokes, lineMm, page, changed);
+        return new Finish(strokes, lineMm, contours, page, changed);
     }
 }

@@ -3,6 +3,7 @@ package dev.calotte.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.calotte.contour.Contours;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
@@ -68,7 +69,7 @@ class FinishTest {
     @Test
     void whatIsMissingIsRefused() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Finish(Map.of(), OptionalDouble.empty(), PageSize.A4, Map.of()));
+                .isThrownBy(() -> new Finish(Map.of(), OptionalDouble.empty(), Contours.PLAIN, PageSize.A4, Map.of()));
         assertThatIllegalArgumentException().isThrownBy(() -> Finish.PLAIN.withLine(0));
         assertThatIllegalArgumentException().isThrownBy(() -> Finish.PLAIN.withLine(Double.NaN));
         assertThatIllegalArgumentException().isThrownBy(() -> Finish.PLAIN.withDialects("abc", List.of()));

@@ -57,7 +57,7 @@ public final class DxfExporter implements Exporter {
         List<String> dialects = finish.dialects(this);
         List<Rendition> files = new ArrayList<>();
         for (String word : dialects) {
-            DxfWriter writer = new DxfWriter(Dialect.of(word));
+            DxfWriter writer = new DxfWriter(Dialect.of(word), finish.contours());
             String folder = dialects.size() > 1 ? word + "/" : "";
             files.add(new Rendition(
                     "dxf/" + folder + document.name() + ".dxf", stream -> writer.write(document, stream)));

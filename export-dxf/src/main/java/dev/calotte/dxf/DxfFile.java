@@ -27,9 +27,7 @@ final class DxfFile {
     }
 
     void write(String comment, Content content, Survey survey) throws IOException {
-        if (!comment.isEmpty()) {
-            tags.text(999, comment);
-        }
+        tags.text(999, comment);
         learn(survey);
         for (int i = 0; i < lines.size(); i++) {
             Scaffold.Line line = lines.get(i);

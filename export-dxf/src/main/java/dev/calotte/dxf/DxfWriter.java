@@ -1,6 +1,8 @@
 package dev.calotte.dxf;
 
+import dev.calotte.contour.Contours;
 import dev.calotte.document.Document;
+import dev.calotte.document.Drawing;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -20,8 +22,20 @@ import java.io.OutputStream;
  * file, so that a file of any length needs no memory and a refused document leaves no half file.
  *
  * @param dialect the dialect
+ * @param contours how tools follow the lines of drawings
  */
-public record DxfWriter(Dialect dialect) {
+public record DxfWriter(Dialect dialect, Contours contours) {
+
+    private static final String UNIT = "millimetres";
+
+    /**
+     * A writer with plain contours.
+     *
+     * @param dialect the dialect
+     */
+    public DxfWriter(Dialect dialect) {
+        this(dialect, Contours.PLAIN);
+    }
 
     /**
      * Writes a file. The stream is flushed and left open.
@@ -29,12 +43,19 @@ public record DxfWriter(Dialect dialect) {
      * @param document a drawing or a wireframe
      * @param out where to write
      * @throws IOException if the stream does not take the bytes
-     * @throws IllegalArgumentException if the document is neither, or holds what DXF cannot say; nothing is written then
+     * @throws IllegalArgumentException if the document is neither, holds what DXF cannot say, or two cuts lie on each
+     *     other; nothing is written then
      */
     public void write(Document document, OutputStream out) throws IOException {
-        Content content = Content.of(document);
-        Survey survey = new Survey(document.name());
+        Document followed = document instanceof Drawing drawing ? contours.of(drawing) : document;
+        Content content = Content.of(followed);
+        Survey survey = new Survey(followed.name());
         content.drawWith(survey);
-        new DxfFile(new TagWriter(out), dialect).write(Ascii.line(document.title()), content, survey);
+        new DxfFile(new TagWriter(out), dialect).write(comment(followed), content, survey);
+    }
+
+    /** What the file is, and its unit, in one line, since there are readers that take the first comment and no other. */
+    private static String comment(Document document) {
+        return Ascii.line(document.title(), document.title().isEmpty() ? UNIT : ", " + UNIT);
     }
 }

@@ -41,12 +41,12 @@ class DxfDrawingTest {
     @Test
     void arcsAreBulgesOfTheCornerTheyBeginAt() throws IOException {
         double[] corners = {10, 0, 0, 10, -10, 0};
-        List<Tags.Entry> vertices = Tags.of(
-                        Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {0.41421356237, 0, -1})))
+        List<Tags.Entry> vertices = Tags.of(Samples.drawing(
+                        Path.closed(Operation.CUT_OUTER, corners, new double[] {0.41421356237, 0, -0.5})))
                 .entries("VERTEX");
         assertThat(vertices.get(0).text(42)).isEqualTo("0.414213562");
         assertThat(vertices.get(1).tags().tags()).noneMatch(tag -> tag.code() == 42);
-        assertThat(vertices.get(2).text(42)).isEqualTo("-1.0");
+        assertThat(vertices.get(2).text(42)).isEqualTo("-0.5");
     }
 
     @Test
@@ -80,7 +80,7 @@ class DxfDrawingTest {
         double y = Math.nextUp(700.0 / 9);
         List<String> corners = corners(Tags.of(Samples.drawing(
                         Path.closed(Operation.CUT_OUTER, 0, 0, x, y, 0, 200),
-                        Path.closed(Operation.CUT_OUTER, Math.nextDown(x), 700.0 / 9, 400, 200, 0, 200)))
+                        Path.closed(Operation.CUT_OUTER, Math.nextDown(x), 700.0 / 9, 400, 50, 400, 200)))
                 .entities());
         assertThat(corners.get(1)).isEqualTo(corners.get(3)).isEqualTo("333.333333 77.777778 0.0");
     }

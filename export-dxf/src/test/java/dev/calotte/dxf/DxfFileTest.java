@@ -125,19 +125,19 @@ class DxfFileTest {
     @Test
     void titleIsTheOnlyCommentAndComesFirst() throws IOException {
         List<Tags.Tag> tags = Tags.of(Samples.letterF()).tags();
-        assertThat(tags.get(0)).isEqualTo(new Tags.Tag(999, "Panel F, \\U+00D8 8"));
+        assertThat(tags.get(0)).isEqualTo(new Tags.Tag(999, "Panel F, \\U+00D8 8, millimetres"));
         assertThat(tags).filteredOn(tag -> tag.code() == 999).hasSize(1);
     }
 
     @Test
     void titleKeepsToOneLineOf255Characters() {
-        assertThat(Ascii.line("a\r\nb\u007f")).isEqualTo("a\\U+000D\\U+000Ab\\U+007F");
-        assertThat(Ascii.line("\u00e9".repeat(100))).hasSize(252).endsWith("\\U+00E9");
+        assertThat(Ascii.line("a\r\nb\u007f", "")).isEqualTo("a\\U+000D\\U+000Ab\\U+007F");
+        assertThat(Ascii.line("\u00e9".repeat(100), ", mm")).hasSize(249).endsWith("\\U+00E9, mm");
     }
 
     @Test
-    void withoutATitleThereIsNoComment() throws IOException {
-        assertThat(Tags.of(Samples.lines()).tags().get(0)).isEqualTo(new Tags.Tag(0, "SECTION"));
+    void withoutATitleTheCommentNamesTheUnit() throws IOException {
+        assertThat(Tags.of(Samples.lines()).tags().get(0)).isEqualTo(new Tags.Tag(999, "millimetres"));
     }
 
     private static List<String> place(Tags variable) {

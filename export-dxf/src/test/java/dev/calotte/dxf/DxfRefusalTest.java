@@ -55,6 +55,15 @@ class DxfRefusalTest {
     }
 
     @Test
+    void refusesWhatWouldBeCutTwice() {
+        refuses(
+                Samples.drawing(
+                        Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8),
+                        Path.closed(Operation.CUT_OUTER, 6, 0, 2, 0, 4, -5)),
+                ": an edge would be cut twice, between P1 and P1 at x 0 mm, y 0 mm");
+    }
+
+    @Test
     void keepsLinesThatEndWhereTheyBegan() throws IOException {
         assertThat(Samples.bytes(Samples.drawing(Path.open(Operation.ENGRAVE, 0, 0, 10, 0, 5, 8, 0, 0))))
                 .isNotEmpty();

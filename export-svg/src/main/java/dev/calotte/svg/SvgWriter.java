@@ -59,12 +59,14 @@ public final class SvgWriter {
     /**
      * Writes a document. The stream is flushed and left open.
      *
-     * @param document a {@link Drawing} or a {@link Picture}
+     * @param drawn a {@link Drawing} or a {@link Picture}
      * @param out where to write
      * @throws IOException if the stream does not take the bytes
-     * @throws IllegalArgumentException if the document is another one, or holds what SVG cannot say
+     * @throws IllegalArgumentException if the document is another one, holds what SVG cannot say, or two cuts
+     *     lie on each other
      */
-    public void write(Document document, OutputStream out) throws IOException {
+    public void write(Document drawn, OutputStream out) throws IOException {
+        Document document = drawn instanceof Drawing drawing ? finish.contours().of(drawing) : drawn;
         // A first run into nothing meets whatever cannot be written, so that a refused document leaves no half file.
         try (OutputStream nothing = OutputStream.nullOutputStream()) {
             put(document, new Xml(nothing));

@@ -47,10 +47,16 @@ class SvgRefusalTest {
         refuses(Samples.drawing(Path.open(Operation.SCORE, 10, 0, 10.00004, 0)), "no length at x 10.00004, y 0.0");
         refuses(Samples.drawing(Path.closed(Operation.SCORE, 0, 0, 10, 0, 5, 5, 0, 0)), "first corner is repeated");
         refuses(
-                Samples.drawing(Path.closed(
-                        Operation.CUT_OUTER, new double[] {0, 0, 0.00004, 0, 5, 8}, new double[] {1, 0, 0})),
+                Samples.drawing(
+                        Path.closed(Operation.SCORE, new double[] {0, 0, 0.00004, 0, 5, 8}, new double[] {1, 0, 0})),
                 "an arc has no length at x 4.0E-5, y 0.0");
         refuses(Samples.picture(new Line(1, 2, 1, 2, Weight.FINE, false)), "no length at x 1.0, y 2.0");
+    }
+
+    @Test
+    void refusesWhatWouldBeCutTwice() {
+        Path triangle = Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8);
+        refuses(Samples.drawing(triangle, triangle), ": 3 edges would be cut twice, the first between");
     }
 
     @Test

@@ -1,0 +1,78 @@
+package dev.calotte.contour;
+
+import dev.calotte.document.Drawing;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The sides of all paths that are cut through, numbered in the order of the drawing. */
+final class CutSides {
+
+    static final List<Operation> CUTS = List.of(Operation.CUT_INNER, Operation.CUT_OUTER);
+
+    private final List<Path> paths = new ArrayList<>();
+    private final List<String> marks = new ArrayList<>();
+    private final int[] firsts;
+    private final int size;
+
+    CutSides(Drawing drawing) {
+        for (Drawing.Part part : drawing.parts()) {
+            for (Shape shape : part.shapes()) {
+                if (isCut(shape)) {
+                    paths.add((Path) shape);
+                    marks.add(part.mark());
+                }
+            }
+        }
+        this.firsts = new int[paths.size()];
+        int count = 0;
+        for (int path = 0; path < firsts.length; path++) {
+            firsts[path] = count;
+            count += sides(paths.get(path));
+        }
+        this.size = count;
+    }
+
+    static boolean isCut(Shape shape) {
+        return shape instanceof Path && CUTS.contains(shape.operation());
+    }
+
+    private static int sides(Path path) {
+        return path.isClosed() ? path.size() : path.size() - 1;
+    }
+
+    int size() {
+        return size;
+    }
+
+    /** Which of the paths a side belongs to. */
+    int pathOf(int side) {
+        int found = Arrays.binarySearch(firsts, side);
+        return found >= 0 ? found : -found - 2;
+    }
+
+    String markOf(int side) {
+        return marks.get(pathOf(side));
+    }
+
+    boolean isStraight(int side) {
+        int path = pathOf(side);
+        return paths.get(path).bulge(side - firsts[path]) == 0;
+    }
+
+    Side side(int side) {
+        int number = pathOf(side);
+        Path path = paths.get(number);
+        int corner = side - firsts[number];
+        int next = (corner + 1) % path.size();
+        return new Side(path.x(corner), path.y(corner), path.x(next), path.y(next));
+    }
+
+    /** The number of the first side of the path that is so manieth among those that are cut. */
+    int firstOf(int path) {
+        return firsts[path];
+    }
+}
