@@ -10,11 +10,11 @@ import dev.calotte.export.Exporters;
 import dev.calotte.export.Rendition;
 import dev.calotte.nest.Layout;
 import dev.calotte.output.Contents;
+import dev.calotte.output.CutCheck;
 import dev.calotte.output.Documents;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -87,7 +87,7 @@ final class MakeCommand implements Callable<Integer> {
 
     private static void addDocuments(Design design, ResultFolder folder) throws IOException {
         Exporters exporters = Exporters.installed();
-        List<Document> documents = Documents.of(new Contents(
+        Contents contents = new Contents(
                 design.project().title(),
                 design.parts(),
                 design.covers().stream().map(CoverDesign::fit).toList(),
@@ -96,8 +96,11 @@ final class MakeCommand implements Callable<Integer> {
                         .flatMap(Optional::stream)
                         .toList(),
                 design.project().units(),
-                design.project().modelScale()));
-        for (Document document : documents) {
+                design.project().modelScale());
+        if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
+            CutCheck.check(contents, design.project().finish().contours());
+        }
+        for (Document document : Documents.of(contents)) {
             for (Exporter exporter : exporters.accepting(document)) {
                 if (wants(design, exporter)) {
                     for (Rendition file :

@@ -29,6 +29,7 @@ class StockFilesTest {
               - name: cloth
                 stock: { roll: 1500, price-per-metre: 7.5, mass-per-area: 300 g }
                 edge: 10
+            output: { shared-edges: once }
             """;
 
     @TempDir

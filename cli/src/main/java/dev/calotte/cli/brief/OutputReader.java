@@ -22,6 +22,7 @@ final class OutputReader {
         OutputReader reader = new OutputReader(output);
         reader.dialects();
         reader.lineWidth(units);
+        reader.finish = reader.finish.withContours(ContoursReader.read(output, units));
         reader.operations(output.section("operations"));
         output.later("kerf", "page");
         output.close();

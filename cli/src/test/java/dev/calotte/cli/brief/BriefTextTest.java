@@ -3,6 +3,9 @@ package dev.calotte.cli.brief;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.contour.Contours;
+import dev.calotte.contour.Contours.SharedEdges;
+import dev.calotte.contour.Contours.Start;
 import dev.calotte.document.Operation;
 import dev.calotte.dome.Base;
 import dev.calotte.dome.DomeSpec;
@@ -19,6 +22,7 @@ import dev.calotte.units.UnitSystem;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -80,6 +84,19 @@ class BriefTextTest {
                         .lineMm())
                 .hasValue(0.01);
         assertThat(project(Briefs.LEAST).finish().lineMm()).isEmpty();
+    }
+
+    @Test
+    void contoursAreThoseOfTheMachine() {
+        assertThat(project(Briefs.LEAST).finish().contours()).isEqualTo(Contours.PLAIN);
+        assertThat(project(Briefs.LEAST + "output: { start: edge, flatten: 0.05 mm, shared-edges: each }\n")
+                        .finish()
+                        .contours())
+                .isEqualTo(new Contours(Start.EDGE, OptionalDouble.of(0.05), SharedEdges.EACH));
+        assertThat(project(Briefs.LEAST + "output: { start: corner, shared-edges: once }\n")
+                        .finish()
+                        .contours())
+                .isEqualTo(new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.ONCE));
     }
 
     @Test
