@@ -5,6 +5,7 @@ module dev.calotte.core {
     exports dev.calotte.assembly;
     exports dev.calotte.caution;
     exports dev.calotte.choose;
+    exports dev.calotte.compare;
     exports dev.calotte.contour;
     exports dev.calotte.document;
     exports dev.calotte.drawing;

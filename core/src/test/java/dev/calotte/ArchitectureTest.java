@@ -53,6 +53,8 @@ class ArchitectureTest {
             .definedBy("dev.calotte.nest..")
             .layer("choose")
             .definedBy("dev.calotte.choose..")
+            .layer("compare")
+            .definedBy("dev.calotte.compare..")
             .layer("assembly")
             .definedBy("dev.calotte.assembly..")
             .layer("caution")
@@ -83,6 +85,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("problem", "geometry", "stock")
             .whereLayer("choose")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts", "pattern", "stock", "nest")
+            .whereLayer("compare")
+            .mayOnlyAccessLayers("problem", "geometry", "sphere", "dome", "parts", "pattern", "stock", "nest", "choose")
             .whereLayer("assembly")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts", "pattern")
             .whereLayer("caution")
@@ -134,6 +138,7 @@ class ArchitectureTest {
                     "..stock..",
                     "..nest..",
                     "..choose..",
+                    "..compare..",
                     "..assembly..",
                     "..caution..")
             .should()

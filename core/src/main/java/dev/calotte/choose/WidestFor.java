@@ -18,6 +18,7 @@ import dev.calotte.stock.Stock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 
@@ -56,13 +57,27 @@ public record WidestFor(Size size, String limiting) {
                     "which panels lie above that height depends on the size, which is asked for here.",
                     "Keep a fraction of the rows, or { above: 0 mm }, or give the radius.");
         }
+        return of(radiusMm -> spec.withSize(Size.radius(radiusMm)), joinery, cover, stocks);
+    }
+
+    /**
+     * Finds the largest dome where what is kept may grow with it.
+     *
+     * @param atMm the dome of each radius, the same part of the sphere for all
+     * @param joinery how its struts meet its hubs
+     * @param cover the cover, whatever it says about splitting
+     * @param stocks the sheets and rolls that it is cut from, at least one
+     * @return the largest radius and what limits it
+     * @throws CalotteException if no dome fits
+     */
+    public static WidestFor of(DoubleFunction<DomeSpec> atMm, Joinery joinery, Cover cover, List<Stock> stocks) {
         Treatment t = cover.treatment();
         // dividing takes long, may be refused, and makes no difference to whole pieces
         Cover whole = cover.with(new Treatment(t.reversible(), t.grain(), Splitting.NEVER, t.coded()));
-        return new Search(spec, joinery, whole, stocks).largest();
+        return new Search(atMm, joinery, whole, stocks).largest();
     }
 
-    private record Search(DomeSpec spec, Joinery joinery, Cover cover, List<Stock> stocks) {
+    private record Search(DoubleFunction<DomeSpec> atMm, Joinery joinery, Cover cover, List<Stock> stocks) {
 
         WidestFor largest() {
             double low = some();
@@ -82,7 +97,7 @@ public record WidestFor(Size size, String limiting) {
 
         /** A radius at which the widest panel, without allowances, is about as wide as the stock. */
         private double some() {
-            Parts bare = Parts.of(Dome.of(spec.withSize(Size.radius(SOME_MM))), Joinery.nodeToNode());
+            Parts bare = Parts.of(Dome.of(atMm.apply(SOME_MM)), Joinery.nodeToNode());
             double widest = bare.panelKinds().stream()
                     .mapToDouble(kind -> kind.triangle().narrowestWidth())
                     .max()
@@ -116,7 +131,7 @@ public record WidestFor(Size size, String limiting) {
         }
 
         private Patterns patterns(double radiusMm) {
-            Parts parts = Parts.of(Dome.of(spec.withSize(Size.radius(radiusMm))), joinery);
+            Parts parts = Parts.of(Dome.of(atMm.apply(radiusMm)), joinery);
             return Patterns.of(parts, cover);
         }
 

@@ -35,6 +35,16 @@ public record DomeSpec(
     }
 
     /**
+     * The same of another solid.
+     *
+     * @param other the solid that is divided
+     * @return a copy
+     */
+    public DomeSpec withSolid(Solid other) {
+        return new DomeSpec(other, breakdown, spacing, fitting, up, keep, base, size);
+    }
+
+    /**
      * The same with another breakdown.
      *
      * @param other how its faces are divided

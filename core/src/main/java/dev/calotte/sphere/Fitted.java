@@ -4,6 +4,8 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** {@link Spacing#FITTED}: checks what is asked, looks for it, and spreads what is found over the sphere. */
 final class Fitted {
@@ -17,10 +19,31 @@ final class Fitted {
     /** Lengths that differ by less were meant to be equal, and are made so. */
     private static final double NEARLY = 1e-8;
 
+    /** Fitting takes longer than all else of a dome, and whoever looks for a size asks for the same again and again. */
+    private static final Map<Asked, double[]> FOUND = new ConcurrentHashMap<>();
+
+    private static final int MOST_REMEMBERED = 64;
+
+    private record Asked(Solid solid, Breakdown breakdown, Fitting fitting) {}
+
     private Fitted() {}
 
-    /** All points of a divided solid: x, y and z of each. */
+    /** All points of a divided solid: x, y and z of each, not to be changed. */
     static double[] place(Sites sites, Breakdown breakdown, Fitting fitting) {
+        Asked asked = new Asked(sites.solid(), breakdown, fitting);
+        double[] known = FOUND.get(asked);
+        if (known != null) {
+            return known;
+        }
+        double[] found = found(sites, breakdown, fitting);
+        if (FOUND.size() >= MOST_REMEMBERED) {
+            FOUND.clear();
+        }
+        FOUND.put(asked, found);
+        return found;
+    }
+
+    private static double[] found(Sites sites, Breakdown breakdown, Fitting fitting) {
         boolean mirrored = breakdown.classNumber() != 3;
         Web web = new Web(new VertexOrbits(sites, mirrored), sites);
         Aim aim = Aim.width(fitting.strutRatio());
