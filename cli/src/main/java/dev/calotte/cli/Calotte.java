@@ -11,7 +11,7 @@ import picocli.CommandLine.IVersionProvider;
         mixinStandardHelpOptions = true,
         versionProvider = Calotte.Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ShowCommand.class, MakeCommand.class},
+        subcommands = {ShowCommand.class, MakeCommand.class, CompareCommand.class},
         footer = {
             "",
             "Exit codes: 0 done; 1 a fault of the program; 2 a problem in the brief or the command line.",
@@ -60,7 +60,7 @@ public final class Calotte implements Runnable {
     /** Without a subcommand there is nothing to run. */
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: show or make.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: show, make or compare.");
     }
 
     /** The version of the program, from the jar's manifest. */

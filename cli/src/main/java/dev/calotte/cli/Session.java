@@ -1,6 +1,7 @@
 package dev.calotte.cli;
 
 import dev.calotte.cli.brief.BriefText;
+import dev.calotte.cli.brief.Project;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
 import java.io.PrintWriter;
@@ -16,10 +17,15 @@ final class Session {
 
     /** The work is done with a design whose covers are laid with so many steps. */
     static int run(Path path, PrintWriter err, int steps, Consumer<Design> work) {
+        return read(path, err, project -> work.accept(Design.of(project, steps)));
+    }
+
+    /** The work is done with what the brief asks for. */
+    static int read(Path path, PrintWriter err, Consumer<Project> work) {
         Optional<BriefText> brief = Optional.empty();
         try {
             brief = Optional.of(BriefText.read(path));
-            work.accept(Design.of(brief.get().project(), steps));
+            work.accept(brief.get().project());
             return 0;
         } catch (CalotteException e) {
             for (Problem problem : e.problems()) {
