@@ -3,6 +3,8 @@ package dev.calotte.cli;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.Mends;
+import dev.calotte.choose.Resizing;
+import dev.calotte.choose.StockCurve;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.choose.WidestFrom;
 import dev.calotte.choose.WidestFrom.Question;
@@ -37,20 +39,22 @@ final class CoverDesigns {
     }
 
     /** The covers, their plans improved for so many steps. */
-    List<CoverDesign> of(Parts parts, int steps) {
+    List<CoverDesign> of(Parts parts, Resizing resizing, int steps) {
         List<CoverDesign> designs = new ArrayList<>();
         for (int i = 0; i < project.covers().size(); i++) {
-            designs.add(told(i, covering -> design(parts, covering, steps)));
+            designs.add(told(i, covering -> design(parts, resizing, covering, steps)));
         }
         return List.copyOf(designs);
     }
 
-    private CoverDesign design(Parts parts, Covering covering, int steps) {
+    private CoverDesign design(Parts parts, Resizing resizing, Covering covering, int steps) {
         CoverFit fit = CoverFit.of(Patterns.of(parts, covering.cover()), covering.stocks());
         Optional<Mends> mends = fit.misfits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Mends.of(parts.dome().spec(), parts.joinery(), covering.cover(), covering.stocks()));
-        return new CoverDesign(fit, mends, plan(fit, covering, steps));
+        Optional<CoverPlan> plan = plan(fit, covering, steps);
+        return new CoverDesign(
+                fit, mends, plan, plan.flatMap(laid -> StockCurve.ofCover(laid, resizing, layout(covering, steps))));
     }
 
     private Optional<CoverPlan> plan(CoverFit fit, Covering covering, int steps) {

@@ -4,6 +4,8 @@ import dev.calotte.assembly.Accuracy;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
 import dev.calotte.choose.BarNeeds;
+import dev.calotte.choose.Resizing;
+import dev.calotte.choose.StockCurve;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.choose.WidestFrom;
 import dev.calotte.cli.brief.Covering;
@@ -19,6 +21,7 @@ import dev.calotte.parts.Parts;
 import dev.calotte.parts.RiserWall;
 import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Spacing;
+import dev.calotte.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -31,6 +34,7 @@ import java.util.stream.Stream;
  * @param parts its kinds
  * @param riser the wall under its base ring, if there is one
  * @param bars how its struts are cut from bars, if the brief names them
+ * @param barCurve what its struts take of the bars in sizes nearby, if they can be tried quickly
  * @param covers its covers, how they are cut and how that fits their stock
  * @param widest what limits the size, where a cover decides it
  * @param widestFrom the size and the plan that it was found with, where the supply of a stock decides it
@@ -42,6 +46,7 @@ public record Design(
         Parts parts,
         Optional<RiserWall> riser,
         Optional<BarPlan> bars,
+        Optional<StockCurve> barCurve,
         List<CoverDesign> covers,
         Optional<WidestFor> widest,
         Optional<WidestFrom> widestFrom,
@@ -55,6 +60,7 @@ public record Design(
      * @param parts its kinds
      * @param riser the wall under its base ring, if there is one
      * @param bars how its struts are cut
+     * @param barCurve what its struts take in sizes nearby
      * @param covers its covers
      * @param widest what limits the size
      * @param widestFrom the size, where the supply of a stock decides it
@@ -114,12 +120,22 @@ public record Design(
         Dome dome = parts.dome();
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
-        List<CoverDesign> covers = new CoverDesigns(project, widestFrom).of(parts, steps);
+        Resizing resizing = resizing(project, size);
+        List<CoverDesign> covers = new CoverDesigns(project, widestFrom).of(parts, resizing, steps);
         List<Caution> cautions = Cautions.of(
                 parts, project.covers().stream().map(Covering::cover).toList());
         Optional<BarPlan> bars =
                 project.bars().isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, project.bars()));
-        return new Design(project, dome, parts, riser, bars, covers, widest, widestFrom, cautions);
+        Optional<StockCurve> barCurve = bars.flatMap(plan -> StockCurve.ofBars(plan, project.bars(), resizing));
+        return new Design(project, dome, parts, riser, bars, barCurve, covers, widest, widestFrom, cautions);
+    }
+
+    /** Sizes that the page can print; larger ones where the size is not the largest that can be already. */
+    private static Resizing resizing(Project project, Size size) {
+        boolean widest = project.size() instanceof SizeWish.WidestFor || project.size() instanceof SizeWish.WidestFrom;
+        UnitSystem units = project.units();
+        double unit = size.measure() == Size.Measure.FLOOR_AREA ? units.leastAreaMm2() : units.leastLengthMm();
+        return new Resizing(new SizedParts(project), size, unit, !widest);
     }
 
     private static Optional<Size> longestCut(Project project) {

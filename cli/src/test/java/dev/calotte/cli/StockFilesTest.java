@@ -36,8 +36,12 @@ class StockFilesTest {
     private Path folder;
 
     private Path out() throws IOException {
+        return out(BRIEF);
+    }
+
+    private Path out(String text) throws IOException {
         Path brief = folder.resolve("b.yaml");
-        Files.writeString(brief, BRIEF);
+        Files.writeString(brief, text);
         Path out = folder.resolve("out");
         assertThat(Runs.run("make", brief.toString(), "--out", out.toString()).err())
                 .isEmpty();
@@ -126,6 +130,43 @@ class StockFilesTest {
             assertThat(Files.readString(out.resolve("svg/" + name + ".svg"))).contains("viewBox=\"0 0 2440 1220\"");
         }
         assertThat(out.resolve("dxf/sheets/cloth-01.dxf")).isNotEmptyFile();
+    }
+
+    /** Whoever builds as large as a step says needs what it says. */
+    @Test
+    void stepsInMaterialAreKept() throws IOException {
+        Path brief = folder.resolve("steps.yaml");
+        String sized = BRIEF.replace("radius: 2 m", "floor-area: 12.5 m2");
+        JsonNode json =
+                new ObjectMapper().readTree(out(sized).resolve("dome.json").toFile());
+        JsonNode steps = json.at("/bars/steps");
+        assertThat(steps.get("by").asText()).isEqualTo("floor-area");
+        assertThat(steps.get("measure").asText()).isEqualTo("pieces");
+        JsonNode step = steps.get("smaller").get(0);
+        assertThat(step.get("saves").asInt())
+                .isEqualTo(json.at("/bars/used").asInt() - step.get("spent").asInt())
+                .isPositive();
+        String area = step.get("size").asText();
+        Files.writeString(brief, sized.replace("12.5", area));
+        assertThat(Runs.run("show", brief.toString()).out())
+                .contains("Bars: " + step.get("spent").asInt() + " of 6.0 m");
+        Files.writeString(brief, sized);
+        assertThat(Runs.run("show", brief.toString()).out()).contains("  A floor area of " + area);
+        assertThat(json.at("/covers/0/plan/steps/measure").asText()).isEqualTo("pieces");
+        assertThat(json.at("/covers/1/plan/steps/measure").asText()).isEqualTo("length");
+        assertThat(json.at("/covers/1/plan/steps/smaller")).hasSize(2);
+        assertThat(json.at("/covers/1/plan/steps/larger")).hasSize(1);
+    }
+
+    @Test
+    void aSizeThatIsTheLargestAlreadyIsNotMadeLarger() throws IOException {
+        Path brief = folder.resolve("widest.yaml");
+        Files.writeString(brief, BRIEF.replace("radius: 2 m", "widest-for: cloth"));
+        String page = Runs.run("show", brief.toString()).out();
+        assertThat(page).contains(" m of roll (by first plans).").doesNotContain("takes no more");
+        Files.writeString(brief, BRIEF.replace("dome:", "units: imperial\ndome:"));
+        String feet = Runs.run("show", brief.toString()).out().replaceAll("\\s+", " ");
+        assertThat(feet).containsPattern("A radius of 6' [0-9 /]+\" saves");
     }
 
     @Test

@@ -40,9 +40,7 @@ final class Kinds {
 
     /** The same pieces, none of which may lie face down. */
     Kinds faceUp() {
-        return new Kinds(pieces.stream()
-                .map(p -> new Piece(p.mark(), p.outline(), p.count(), false, p.grainRad()))
-                .toList());
+        return new Kinds(pieces.stream().map(Piece::faceUp).toList());
     }
 
     /** Whether one of the pieces may lie face down, and that differs. */

@@ -30,4 +30,9 @@ public record Piece(String mark, ConvexPolygon outline, int count, boolean mayMi
             throw new IllegalArgumentException("nobody lays " + count + " pieces " + mark + " at " + grainRad);
         }
     }
+
+    /** The same, never face down. */
+    Piece faceUp() {
+        return new Piece(mark, outline, count, false, grainRad);
+    }
 }

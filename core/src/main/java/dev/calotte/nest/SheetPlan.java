@@ -21,9 +21,13 @@ public final class SheetPlan {
     /** Of more triangles, or fewer parts of more corners, the first plan is made in fewer manners. */
     private static final int MANY = 300;
 
+    /** The manners that are the best as a rule. */
+    private static final List<Manner> BEST_AS_A_RULE = List.of(Manner.ALONG, Manner.LONGEST_ALONG);
+
     private final Kinds kinds;
     private final List<Stock> stocks;
     private final Layout layout;
+    private final List<Manner> all;
     private final List<Field> fields = new ArrayList<>();
     private final int[] have;
     private final Charges charges;
@@ -31,7 +35,8 @@ public final class SheetPlan {
     /** The first plans that begin with each stock. */
     private final List<List<List<Filled>>> firsts = new ArrayList<>();
 
-    private SheetPlan(List<Piece> pieces, List<? extends Stock> stocks, Layout layout) {
+    private SheetPlan(List<Piece> pieces, List<? extends Stock> stocks, Layout layout, List<Manner> all) {
+        this.all = all;
         this.kinds = new Kinds(pieces);
         this.stocks = List.copyOf(stocks);
         this.layout = layout;
@@ -56,12 +61,32 @@ public final class SheetPlan {
      *     {@code covers.stock.have} if what there is does not hold all
      */
     public static CutPlan of(List<Piece> pieces, List<? extends Stock> stocks, Layout layout) {
+        return planned(pieces, stocks, layout, List.of(Manner.values()));
+    }
+
+    private static CutPlan planned(
+            List<Piece> pieces, List<? extends Stock> stocks, Layout layout, List<Manner> manners) {
         if (pieces.isEmpty() || stocks.isEmpty()) {
             throw new IllegalArgumentException("a plan needs parts and stock");
         }
-        SheetPlan plan = new SheetPlan(pieces, stocks, layout);
+        SheetPlan plan = new SheetPlan(pieces, stocks, layout, manners);
         Room.check(plan.kinds, plan.fields);
         return plan.make();
+    }
+
+    /**
+     * Makes a first plan in fewer manners than {@link #of} without steps, which therefore never spends more.
+     *
+     * @param pieces the parts, at least one
+     * @param stocks sheets and rolls, at least one
+     * @param spacingMm how far parts stay apart
+     * @return the plan
+     * @throws IllegalArgumentException if there is no piece or no stock, or a stock is a bar
+     * @throws dev.calotte.problem.CalotteException as {@link #of} does
+     */
+    public static CutPlan glance(List<Piece> pieces, List<? extends Stock> stocks, double spacingMm) {
+        List<Piece> faceUp = pieces.stream().map(Piece::faceUp).toList();
+        return planned(faceUp, stocks, new Layout(spacingMm, 0, 1), BEST_AS_A_RULE);
     }
 
     /**
@@ -139,11 +164,11 @@ public final class SheetPlan {
 
     /** First plans in all manners, of many parts in those only that are the best as a rule. */
     private List<List<Filled>> firsts(List<Field> order) {
-        List<Manner> manners = List.of(Manner.values());
+        List<Manner> manners = all;
         if (kinds.areGrained()) {
             manners = List.of(Manner.ANY);
         } else if (kinds.inTriangles() > MANY) {
-            manners = List.of(Manner.ALONG, Manner.LONGEST_ALONG);
+            manners = BEST_AS_A_RULE;
         }
         List<Callable<List<Filled>>> work = new ArrayList<>();
         for (Kinds some : kinds.areMirrored() ? List.of(kinds, kinds.faceUp()) : List.of(kinds)) {

@@ -63,6 +63,24 @@ public enum UnitSystem {
     }
 
     /**
+     * The least difference of lengths that {@link #length(double)} shows.
+     *
+     * @return a millimetre, or a sixteenth of an inch in millimetres
+     */
+    public double leastLengthMm() {
+        return this == METRIC ? 1 : Length.INCH_MM / SIXTEENTHS;
+    }
+
+    /**
+     * The least difference of areas that {@link #area(double)} shows.
+     *
+     * @return a hundredth of a square metre or of a square foot, in square millimetres
+     */
+    public double leastAreaMm2() {
+        return this == METRIC ? 1e4 : FOOT_MM * FOOT_MM / 100;
+    }
+
+    /**
      * A length to a number of decimals.
      *
      * @param mm millimetres, finite

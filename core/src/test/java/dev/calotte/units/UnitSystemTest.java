@@ -87,4 +87,19 @@ class UnitSystemTest {
             Locale.setDefault(before);
         }
     }
+
+    /** By hand: each is the last place of what is printed. */
+    @Test
+    void theLeastDifferencesAreThoseThatShow() {
+        for (UnitSystem units : UnitSystem.values()) {
+            double mm = units.leastLengthMm();
+            assertThat(units.length(1000 * mm)).isNotEqualTo(units.length(1001 * mm));
+            assertThat(units.area(1000 * units.leastAreaMm2())).isNotEqualTo(units.area(1001 * units.leastAreaMm2()));
+        }
+        assertThat(UnitSystem.METRIC.length(UnitSystem.METRIC.leastLengthMm())).isEqualTo("1 mm");
+        assertThat(UnitSystem.IMPERIAL.length(UnitSystem.IMPERIAL.leastLengthMm()))
+                .isEqualTo("1/16\"");
+        assertThat(UnitSystem.METRIC.area(UnitSystem.METRIC.leastAreaMm2())).isEqualTo("0.01 m²");
+        assertThat(UnitSystem.IMPERIAL.area(UnitSystem.IMPERIAL.leastAreaMm2())).isEqualTo("0.01 sq ft");
+    }
 }

@@ -3,6 +3,7 @@ package dev.calotte.cli.report;
 import dev.calotte.choose.Fit;
 import dev.calotte.choose.Mends;
 import dev.calotte.choose.PatternFit;
+import dev.calotte.choose.StockCurve;
 import dev.calotte.cli.CoverDesign;
 import dev.calotte.geometry.Polygon;
 import dev.calotte.pattern.CutPiece;
@@ -13,6 +14,7 @@ import dev.calotte.stock.Stock;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -37,10 +39,19 @@ final class CoverJson {
             }
         });
         if (cover.plan().isPresent()) {
-            json.object("plan", () -> new PlanJson(json).plan(cover.plan().get()));
+            json.object("plan", () -> {
+                new PlanJson(json).plan(cover.plan().get());
+                steps(cover.curve());
+            });
         }
         if (cover.mends().isPresent()) {
             json.object("mends", () -> mends(cover.mends().get()));
+        }
+    }
+
+    private void steps(Optional<StockCurve> curve) throws IOException {
+        if (curve.isPresent()) {
+            json.object("steps", () -> new StepJson(json, curve.get()).write());
         }
     }
 

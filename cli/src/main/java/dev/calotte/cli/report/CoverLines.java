@@ -93,6 +93,9 @@ final class CoverLines {
         }
         addSeams();
         cover.plan().ifPresent(plan -> lines.addAll(ShowPage.wrapped(2, PlanLines.ofCover(plan, units))));
+        cover.curve()
+                .flatMap(curve -> StepLines.ofCover(curve, units))
+                .ifPresent(line -> lines.addAll(ShowPage.wrapped(2, line)));
         cover.mends().ifPresent(this::addMends);
         return lines;
     }

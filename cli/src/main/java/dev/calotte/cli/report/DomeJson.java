@@ -84,10 +84,17 @@ public final class DomeJson {
         new RiserJson(json).write(design.riser());
         new CoverJson(json).write(design.covers());
         if (design.bars().isPresent()) {
-            json.object("bars", () -> new PlanJson(json).bars(design.bars().get()));
+            json.object("bars", this::bars);
         }
         new BaseJson(json).write(SettingOut.of(parts), design.accuracy());
         json.objects("cautions", design.cautions(), this::caution);
+    }
+
+    private void bars() throws IOException {
+        new PlanJson(json).bars(design.bars().orElseThrow());
+        if (design.barCurve().isPresent()) {
+            json.object("steps", () -> new StepJson(json, design.barCurve().get()).write());
+        }
     }
 
     private void position(Hub hub) throws IOException {

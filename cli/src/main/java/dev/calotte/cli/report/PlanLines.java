@@ -29,6 +29,9 @@ final class PlanLines {
         design.bars().ifPresent(plan -> {
             lines.add("");
             lines.addAll(ShowPage.wrapped(0, new PlanLines(design.project().units()).bars(plan)));
+            design.barCurve()
+                    .flatMap(curve -> StepLines.ofBars(curve, design.project().units()))
+                    .ifPresent(line -> lines.addAll(ShowPage.wrapped(2, line)));
         });
         return lines;
     }
