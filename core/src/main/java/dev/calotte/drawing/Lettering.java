@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -57,7 +58,21 @@ final class Lettering {
      * @return the same piece with its labels, its description telling what is left out
      */
     static Part on(Part bare, List<ConvexPolygon> inside, List<Label> labels) {
-        Lettering lettering = new Lettering(inside, bare.shapes());
+        return on(bare, inside, List.of(), labels);
+    }
+
+    /**
+     * Writes on a piece that is not convex.
+     *
+     * @param bare the piece without labels
+     * @param inside convex outlines that they have to stay inside of
+     * @param outside shapes that they have to keep clear of, besides those of the piece
+     * @param labels three lines that stay together, then one for each side that is written along
+     * @return the same piece with its labels, its description telling what is left out
+     */
+    static Part on(Part bare, List<ConvexPolygon> inside, List<Shape> outside, List<Label> labels) {
+        Lettering lettering = new Lettering(
+                inside, Stream.concat(bare.shapes().stream(), outside.stream()).toList());
         lettering.write(labels.subList(0, LINES), AROUND);
         labels.subList(LINES, labels.size()).forEach(label -> lettering.write(List.of(label), BESIDE));
         lettering.strokes.addAll(bare.shapes());

@@ -82,6 +82,7 @@ final class JoineryRules {
                     mm("Use a disc of %s or more, or a smaller hole-circle.", needed));
         }
         if (!(joinery.ends() instanceof Ends.Flattened)) {
+            checkSlot(plate);
             joinery.gapsMm()
                     .filter(gap -> gap >= plate.holeCircleMm() / 2)
                     .findFirst()
@@ -90,6 +91,16 @@ final class JoineryRules {
                             PLATE,
                             mm("struts end %s from the axis, the holes stand at %s.", gap, plate.holeCircleMm() / 2),
                             mm("Use a hole-circle of more than %s, or a smaller hub-gap.", 2 * gap)));
+        }
+    }
+
+    private void checkSlot(HubPlate plate) {
+        if (plate.slotMm() < plate.cutterMm() - SAME_MM) {
+            add(
+                    Code.IMPOSSIBLE,
+                    PLATE,
+                    mm("a cutter of %s does not get into slots of %s.", plate.cutterMm(), plate.slotMm()),
+                    mm("Set slot to %s or more.", HubPlate.usualSlotMm(plate.cutterMm())));
         }
     }
 

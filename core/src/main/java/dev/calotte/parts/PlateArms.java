@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param plate disc, holes and slot width
  * @param bendMm from the centre to the bend lines; absent where the plate stays flat
  * @param arms counter-clockwise from the first strut
- * @param slots counter-clockwise
+ * @param slots counter-clockwise; they do not touch one another
  */
 public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, List<Slot> slots) {
 
@@ -60,6 +60,7 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
         arms.forEach(arm -> checkWidth(kind, plate, arm, bend.isPresent() ? plate.slotMm() : 0));
         List<Slot> slots = new ArrayList<>();
         bend.ifPresent(mm -> addSlots(kind, plate, arms, mm, slots));
+        checkSlots(kind, plate, slots);
         return new PlateArms(plate, bend, arms, slots);
     }
 
@@ -125,8 +126,38 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
     /** Bend lines that do not meet on the disc leave nothing to be slotted. */
     private static void addSlot(HubPlate plate, double angle, double half, double bendMm, List<Slot> slots) {
         double cosine = StrictMath.cos(half);
-        if (cosine > 0 && bendMm / cosine < plate.diameterMm() / 2 - ROUNDING_MM) {
+        if (cosine > 0 && bendMm / cosine < wallEndMm(plate) - ROUNDING_MM) {
             slots.add(new Slot(angle, bendMm / cosine));
         }
+    }
+
+    /** How far out the walls of a slot meet the rim. */
+    private static double wallEndMm(HubPlate plate) {
+        double radius = plate.diameterMm() / 2;
+        double half = plate.slotMm() / 2;
+        return half < radius ? Math.sqrt(radius * radius - half * half) : 0;
+    }
+
+    private static void checkSlots(HubKind kind, HubPlate plate, List<Slot> slots) {
+        double half = plate.slotMm() / 2;
+        for (int i = 0; i < slots.size(); i++) {
+            Slot next = slots.get((i + 1) % slots.size());
+            double apart = next.angleRad - slots.get(i).angleRad + (i + 1 < slots.size() ? 0 : 2 * Math.PI);
+            double meet = half / StrictMath.tan(Math.min(apart, Math.PI) / 2);
+            if (slots.size() > 1 && Math.min(slots.get(i).fromMm, next.fromMm) <= meet) {
+                throw slotted(kind, plate, "run into one another.");
+            }
+            if (plate.cutterMm() > 0 && slots.get(i).fromMm + half > wallEndMm(plate) - ROUNDING_MM) {
+                throw slotted(kind, plate, "are too short for round ends.");
+            }
+        }
+    }
+
+    private static CalotteException slotted(HubKind kind, HubPlate plate, String what) {
+        return new CalotteException(
+                Code.IMPOSSIBLE,
+                "frame.hub-plate",
+                String.format(Locale.ROOT, "slots of %.1f mm at hub %s %s", plate.slotMm(), kind.mark(), what),
+                "Use narrower slots, or a larger disc with a larger hub-gap.");
     }
 }

@@ -147,9 +147,10 @@ class FlatEndsTest {
             assertThatIllegalArgumentException().isThrownBy(() -> HubPlate.of(wrong, 1, 1));
             assertThatIllegalArgumentException().isThrownBy(() -> HubPlate.of(1, wrong, 1));
             assertThatIllegalArgumentException().isThrownBy(() -> HubPlate.of(1, 1, wrong));
-            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, wrong));
+            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, wrong, 0));
         }
         for (double wrong : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, 1, wrong));
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> Joinery.nodeToNode().withMergeWithin(wrong));
             assertThatIllegalArgumentException()
@@ -157,6 +158,6 @@ class FlatEndsTest {
         }
         assertThat(Joinery.nodeToNode().withCutTolerance(0).cutToleranceMm()).isZero();
         assertThat(Joinery.nodeToNode().cutToleranceMm()).isEqualTo(1);
-        assertThat(HubPlate.of(3, 2, 1)).isEqualTo(new HubPlate(3, 2, 1, 2));
+        assertThat(HubPlate.of(3, 2, 1)).isEqualTo(new HubPlate(3, 2, 1, 2, 0));
     }
 }

@@ -94,6 +94,25 @@ class JoineryRulesTest {
     }
 
     @Test
+    void cuttersGetIntoTheSlots() {
+        HubPlate plate = PLATE.withSlot(5).withCutter(6);
+        Problem problem = only(Joinery.gap(45).withHubPlate(plate));
+        assertThat(problem.code()).isEqualTo(Code.IMPOSSIBLE);
+        assertThat(problem.what()).isEqualTo("a cutter of 6.0 mm does not get into slots of 5.0 mm.");
+        assertThat(problem.mend()).isEqualTo("Set slot to 6.2 mm or more.");
+        assertThat(Joinery.gap(45).withHubPlate(plate.withSlot(6)).problems()).isEmpty();
+        // a plate that stays flat has no slots
+        assertThat(flat(40, 10, 20).withHubPlate(plate).problems()).isEmpty();
+    }
+
+    @Test
+    void usualSlotsAreAsWideAsTheirCutterAsks() {
+        assertThat(HubPlate.usualSlotMm(0)).isEqualTo(2);
+        assertThat(HubPlate.usualSlotMm(1)).isEqualTo(2);
+        assertThat(HubPlate.usualSlotMm(6)).isEqualTo(6.2);
+    }
+
+    @Test
     void partsAreNotMadeOfWhatDoesNotGoTogether() {
         Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(1000)));
         Joinery joinery = flat(10, 50, 20);

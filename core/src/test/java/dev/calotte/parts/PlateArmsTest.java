@@ -133,6 +133,41 @@ class PlateArmsTest {
                 .hasSize(3);
     }
 
+    /** By hand: walls of slots 8 mm wide, 90 degrees apart, meet 4 / tan 45 = 4 mm out along each, where slots begin that
+     * have their bend lines 4 cos 45 mm out. */
+    @Test
+    void slotsDoNotRunIntoOneAnother() {
+        HubPlate plate = PLATE.withSlot(8);
+        Dome octahedra = dome(Solid.OCTAHEDRON, 1, new Keep.Whole());
+        assertThat(catchThrowableOfType(
+                                CalotteException.class,
+                                () -> arms(Parts.of(octahedra, Joinery.gap(2.8).withHubPlate(plate)), "H1"))
+                        .problems()
+                        .get(0)
+                        .what())
+                .isEqualTo("slots of 8.0 mm at hub H1 run into one another.");
+        assertThat(arms(Parts.of(octahedra, Joinery.gap(2.9).withHubPlate(plate)), "H1")
+                        .slots())
+                .hasSize(4);
+    }
+
+    /** Slots from 69.8 mm to the rim at 70 mm can be burnt, but no cutter of 2 mm makes a round end in them. */
+    @Test
+    void roundEndsNeedALongSlot() {
+        Dome tetrahedron = dome(Solid.TETRAHEDRON, 1, new Keep.Whole());
+        Joinery joinery = Joinery.gap(34.9);
+        assertThat(catchThrowableOfType(
+                                CalotteException.class,
+                                () -> arms(Parts.of(tetrahedron, joinery.withHubPlate(PLATE.withCutter(2))), "H1"))
+                        .problems()
+                        .get(0)
+                        .what())
+                .isEqualTo("slots of 2.0 mm at hub H1 are too short for round ends.");
+        assertThat(arms(Parts.of(tetrahedron, Joinery.gap(34).withHubPlate(PLATE.withCutter(2))), "H1")
+                        .slots())
+                .hasSize(3);
+    }
+
     @Test
     void withoutAGapTheBendLiesHalfWayToTheHoles() {
         assertThat(arms(Parts.of(THREE, Joinery.nodeToNode().withHubPlate(PLATE)), "H3")

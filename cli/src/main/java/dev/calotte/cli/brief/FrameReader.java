@@ -152,11 +152,13 @@ final class FrameReader {
             fields.require(key, PLATE);
             sound &= fields.has(key);
         }
+        double cutter = read(fields, "cutter", 0, this::above0);
         HubPlate plate = new HubPlate(
                 read(fields, "diameter", 1, this::above0),
                 read(fields, "hole", 1, this::above0),
                 read(fields, "hole-circle", 1, this::above0),
-                read(fields, "slot", HubPlate.USUAL_SLOT_MM, this::above0));
+                read(fields, "slot", HubPlate.usualSlotMm(cutter), this::above0),
+                cutter);
         fields.close();
         return plate;
     }

@@ -138,6 +138,8 @@ class BadBriefTest {
                 "OK⏎frame: {hub-plate: {diameter: 1, hole: 9}} | MISSING | frame.hub-plate.hole-circle | 3:9 | diameter: 140 mm",
                 "OK⏎frame: {hub-plate: {diameter: 0, hole: 1, hole-circle: 9}} | IMPOSSIBLE | frame.hub-plate.diameter | 3:21 | not above 0",
                 "OK⏎frame: {hub-plate: {diameter: 99, hole: 1, hole-circle: 9, slot: 0}} | IMPOSSIBLE | frame.hub-plate.slot | 3:60 | not above 0",
+                "OK⏎frame: {hub-plate: {diameter: 99, hole: 1, hole-circle: 9, cutter: 0}} | IMPOSSIBLE | frame.hub-plate.cutter | 3:60 | not above 0",
+                "OK⏎frame: {hub-plate: {diameter: 99, hole: 1, hole-circle: 9, slot: 5, cutter: 6}} | IMPOSSIBLE | frame.hub-plate | 3:9 | a cutter of 6.0 mm does not get into slots of 5.0 mm",
                 "OK⏎frame: {hub-plate: {diameter: 99, hole: 9, hole-circle: 99}} | IMPOSSIBLE | frame.hub-plate | 3:9 | nearer the rim",
                 "OK⏎frame: {hub-plate: 140 mm} | WRONG_VALUE | frame.hub-plate | 3:9 | the text 140 mm stands here",
                 "OK⏎frame: {bar: {kerf: 3 mm}} | MISSING | frame.bar.length | 3:9 | length: 6 m",

@@ -66,7 +66,13 @@ class FrameReaderTest {
                 .contains(HubPlate.of(140, 10, 100));
         assertThat(joinery("hub-plate: {diameter: 140 mm, hole: 10 mm, hole-circle: 100 mm, slot: 3 mm}")
                         .hubPlate())
-                .contains(new HubPlate(140, 10, 100, 3));
+                .contains(HubPlate.of(140, 10, 100).withSlot(3));
+        assertThat(joinery("hub-plate: {diameter: 140 mm, hole: 10 mm, hole-circle: 100 mm, slot: 7 mm, cutter: 6 mm}")
+                        .hubPlate())
+                .contains(HubPlate.of(140, 10, 100).withSlot(7).withCutter(6));
+        assertThat(joinery("hub-plate: {diameter: 140 mm, hole: 10 mm, hole-circle: 100 mm, cutter: 6 mm}")
+                        .hubPlate())
+                .contains(HubPlate.of(140, 10, 100).withSlot(6.2).withCutter(6));
         assertThat(joinery("").hubPlate()).isEmpty();
     }
 
@@ -88,6 +94,7 @@ class FrameReaderTest {
                 "hub-plate: {diameter: x, hole: 10, hole-circle: 10}",
                 "hub-plate: {diameter: 1, hole: 10}",
                 "hub-gap: {}, ends: {mitred: [1, 1]}",
+                "hub-plate: {diameter: 10, hole: 10, hole-circle: 10, cutter: x}",
                 "hub-plate: {diameter: 10, hole: 10, hole-circle: 10, slot: x}")) {
             List<Problem> problems = Briefs.problems(Briefs.of(Briefs.LEAST + "frame: {" + frame + "}\n"));
             assertThat(problems).as(frame).hasSize(1);
