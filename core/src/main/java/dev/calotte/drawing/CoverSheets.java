@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -70,7 +71,9 @@ public final class CoverSheets {
         for (int part = 0; part < sheet.parts().size(); part++) {
             parts.add(part(number, part));
         }
+        Optional<Part> reference = Reference.on(parts, sheet.lengthMm(), sheet.widthMm());
         parts.add(border(sheet));
+        reference.ifPresent(parts::add);
         return new Drawing(
                 String.format(Locale.ROOT, "sheets/%s-%02d", cover, number + 1),
                 "Cover " + cover + ", sheet " + (number + 1) + " of "
