@@ -50,6 +50,7 @@ class CoversTest {
                 size: { radius: 3 m }
                 covers:
                   - name: glazing
+                    spacing: 5 mm
                     stock: { sheet: [6000 mm, 2100 mm], margin: 10 mm }
                     plane: 12 mm
                     edge: -2 mm
@@ -168,6 +169,7 @@ class CoversTest {
                 size: { radius: 3 m }
                 covers:
                   - { name: cloth, stock: [{ roll: 800 mm }, { sheet: [900, 700] }], edge: 10 mm, base-edge: 10 mm, split: seam, corner: mirrored }
+                output: { shared-edges: once }
                 """);
         List<String> marks = Stream.of("P1s1", "P1s2", "P2s1", "P2s2").toList();
         JsonNode patterns = json.get("covers").get(0).get("patterns");
