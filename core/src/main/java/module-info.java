@@ -12,6 +12,7 @@ module dev.calotte.core {
     exports dev.calotte.dome;
     exports dev.calotte.export;
     exports dev.calotte.geometry;
+    exports dev.calotte.model;
     exports dev.calotte.nest;
     exports dev.calotte.output;
     exports dev.calotte.parts;

@@ -15,13 +15,35 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  * @param sin of the turn
  * @param shift where the frame's origin lies
  */
-record Pose(boolean mirrored, double cos, double sin, Vector2D shift) {
+public record Pose(boolean mirrored, double cos, double sin, Vector2D shift) {
 
-    static Pose shifted(Vector2D shift) {
+    /**
+     * Shifts only.
+     *
+     * @param shift where the frame's origin lies
+     * @return the pose
+     */
+    public static Pose shifted(Vector2D shift) {
         return new Pose(false, 1, 0, shift);
     }
 
-    static Pose of(Placed placed) {
+    /**
+     * Turns about the origin only.
+     *
+     * @param turnRad counter-clockwise
+     * @return the pose
+     */
+    public static Pose turned(double turnRad) {
+        return new Pose(false, StrictMath.cos(turnRad), StrictMath.sin(turnRad), Vector2D.ZERO);
+    }
+
+    /**
+     * As a part lies on its sheet.
+     *
+     * @param placed the part
+     * @return the pose
+     */
+    public static Pose of(Placed placed) {
         return new Pose(
                 placed.mirrored(),
                 StrictMath.cos(placed.turnRad()),
@@ -29,7 +51,32 @@ record Pose(boolean mirrored, double cos, double sin, Vector2D shift) {
                 new Vector2D(placed.xMm(), placed.yMm()));
     }
 
-    Vector2D at(Vector2D point) {
+    /**
+     * The same, shifted elsewhere.
+     *
+     * @param other where the frame's origin lies
+     * @return a copy
+     */
+    public Pose withShift(Vector2D other) {
+        return new Pose(mirrored, cos, sin, other);
+    }
+
+    /**
+     * Where the frame's x axis points, if it is not mirrored.
+     *
+     * @return counter-clockwise from x
+     */
+    public double turnRad() {
+        return StrictMath.atan2(sin, cos);
+    }
+
+    /**
+     * Where a point of the frame lies.
+     *
+     * @param point a point of the frame
+     * @return its place in the drawing
+     */
+    public Vector2D at(Vector2D point) {
         double x = mirrored ? -point.getX() : point.getX();
         double y = point.getY();
         return new Vector2D(cos * x - sin * y, sin * x + cos * y).add(shift);
@@ -49,8 +96,13 @@ record Pose(boolean mirrored, double cos, double sin, Vector2D shift) {
                 label.heightMm());
     }
 
-    /** A chain of points; in reverse where the pose mirrors, so that it runs the same way round. */
-    double[] xy(List<Vector2D> points) {
+    /**
+     * A chain of points; in reverse where the pose mirrors, so that it runs the same way round.
+     *
+     * @param points points of the frame
+     * @return x and y of each in the drawing
+     */
+    public double[] xy(List<Vector2D> points) {
         List<Vector2D> placed = new ArrayList<>(points.stream().map(this::at).toList());
         if (mirrored) {
             Collections.reverse(placed);
