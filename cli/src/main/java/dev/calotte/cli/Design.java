@@ -14,6 +14,7 @@ import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
+import dev.calotte.model.ModelNotes;
 import dev.calotte.nest.BarPlan;
 import dev.calotte.parts.JoineryNotes;
 import dev.calotte.parts.LongestCut;
@@ -82,7 +83,8 @@ public record Design(
                         dome.notes(),
                         parts.notes(),
                         riser.map(RiserWall::notes).orElse(List.of()),
-                        JoineryNotes.of(parts, project.units()))
+                        JoineryNotes.of(parts, project.units()),
+                        modelNotes())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -94,6 +96,10 @@ public record Design(
      */
     public Accuracy accuracy() {
         return Accuracy.of(parts, parts.joinery().cutToleranceMm());
+    }
+
+    private List<String> modelNotes() {
+        return project.model().map(model -> ModelNotes.of(parts, model)).orElse(List.of());
     }
 
     private List<String> fittingNote() {

@@ -96,7 +96,8 @@ final class MakeCommand implements Callable<Integer> {
                         .flatMap(Optional::stream)
                         .toList(),
                 design.project().units(),
-                design.project().modelScale());
+                design.project().modelScale(),
+                design.project().model());
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }

@@ -121,6 +121,30 @@ class MakeCommandTest {
     }
 
     @Test
+    void aModelIsWrittenForCuttersWhereTheBriefSaysOfWhat() throws IOException {
+        Path brief = brief(SMALL + "model: { sheet: [600, 400], thickness: 3, kerf: 0.15 }\nfiles: [dxf, svg]\n");
+        make(brief, folder.resolve("out"));
+        assertThat(Runs.contents(folder.resolve("out")).keySet())
+                .filteredOn(name -> name.contains("/model/"))
+                .containsExactly(
+                        "dxf/model/fit-comb.dxf",
+                        "dxf/model/kit-01.dxf",
+                        "dxf/model/net-01.dxf",
+                        "svg/model/fit-comb.svg",
+                        "svg/model/kit-01.svg",
+                        "svg/model/net-01.svg");
+    }
+
+    @Test
+    void aDiscTooSmallIsShownInTheBrief() throws IOException {
+        Path brief = brief(SMALL + "model: { sheet: [600, 400], thickness: 3, disc: 11 }\n");
+        Runs.Result result = make(brief, folder.resolve("out"));
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.err()).contains(":3:", "model.disc", "Use a disc of 1");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
     void aSecondRunReplacesTheFirst() throws IOException {
         make(Path.of("examples/planetarium.yaml"), folder.resolve("out"));
         make(brief(SMALL), folder.resolve("out"));

@@ -2,9 +2,11 @@ package dev.calotte.output;
 
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
+import dev.calotte.model.ModelSpec;
 import dev.calotte.parts.Parts;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What documents are about.
@@ -14,10 +16,17 @@ import java.util.List;
  * @param covers its covers; with none, the patterns are the net panels
  * @param plans how the covers are laid on their stock, as far as they are
  * @param units how lengths are written for people
- * @param modelScale how many times smaller the model is, above 0
+ * @param modelScale how many times smaller the solid model is, above 0
+ * @param model what is drawn of a model to cut, if anything
  */
 public record Contents(
-        String title, Parts parts, List<CoverFit> covers, List<CoverPlan> plans, UnitSystem units, double modelScale) {
+        String title,
+        Parts parts,
+        List<CoverFit> covers,
+        List<CoverPlan> plans,
+        UnitSystem units,
+        double modelScale,
+        Optional<ModelSpec> model) {
 
     /**
      * Copies the lists.
@@ -27,7 +36,8 @@ public record Contents(
      * @param covers its covers
      * @param plans how the covers are laid
      * @param units how lengths are written for people
-     * @param modelScale how many times smaller the model is
+     * @param modelScale how many times smaller the solid model is
+     * @param model what is drawn of a model to cut
      */
     public Contents {
         covers = List.copyOf(covers);

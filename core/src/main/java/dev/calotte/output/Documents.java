@@ -6,6 +6,7 @@ import dev.calotte.drawing.CoverSheets;
 import dev.calotte.drawing.DomePicture;
 import dev.calotte.drawing.HubPlates;
 import dev.calotte.drawing.PanelPatterns;
+import dev.calotte.model.ModelDrawings;
 import dev.calotte.parts.Parts;
 import dev.calotte.solid.DomeModel;
 import dev.calotte.solid.FrameWires;
@@ -22,7 +23,8 @@ public final class Documents {
 
     /**
      * Makes every document of a dome: the frame in space, a pattern for each piece of every cover, or without covers for
-     * each kind of panel, the hub plates, the view and the model.
+     * each kind of panel, the hub plates, the view, the drawings of a model if
+     * there are to be any, and the solid model.
      *
      * @param contents what they are about
      * @return the documents, each with its own name
@@ -40,6 +42,7 @@ public final class Documents {
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
             documents.add(DomePicture.of(contents.title(), parts));
         }
+        contents.model().ifPresent(model -> documents.addAll(ModelDrawings.of(parts, model)));
         documents.add(DomeModel.of(contents.title(), parts.dome(), contents.modelScale()));
         return documents;
     }

@@ -12,6 +12,7 @@ import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class DocumentsTest {
@@ -29,7 +30,13 @@ class DocumentsTest {
     private static List<String> names(int frequency) {
         Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(frequency), Size.radius(3000)));
         return Documents.of(new Contents(
-                        "dome", Parts.of(dome, Joinery.nodeToNode()), List.of(), List.of(), UnitSystem.METRIC, 20))
+                        "dome",
+                        Parts.of(dome, Joinery.nodeToNode()),
+                        List.of(),
+                        List.of(),
+                        UnitSystem.METRIC,
+                        20,
+                        Optional.empty()))
                 .stream()
                 .map(Document::name)
                 .toList();

@@ -12,6 +12,8 @@ final class Measured {
     private static final Bounds LINES = new Bounds(0.001, "0.001 mm", 10, "10 mm");
     private static final Bounds AREAS = new Bounds(1, "1 mm²", 1e12, "1 km²");
 
+    private static final Bounds BOARDS = new Bounds(0.1, "0.1 mm", 100, "100 mm");
+
     private Measured() {}
 
     private record Bounds(double least, String leastText, double most, String mostText) {
@@ -45,6 +47,11 @@ final class Measured {
     /** How wide a line is drawn, in millimetres; below a thousandth a file would round it to nothing. */
     static Function<Node, Double> lineWidth(UnitSystem units) {
         return node -> LINES.check(Values.length(units).apply(node), node);
+    }
+
+    /** How thick a board or card is, in millimetres. */
+    static Function<Node, Double> thin(UnitSystem units) {
+        return node -> BOARDS.check(Values.length(units).apply(node), node);
     }
 
     /** An area that a dome is sized by, in square millimetres. */

@@ -2,10 +2,12 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.export.Finish;
+import dev.calotte.model.ModelSpec;
 import dev.calotte.parts.Joinery;
 import dev.calotte.stock.Bar;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a brief asks for, checked.
@@ -20,6 +22,7 @@ import java.util.List;
  * @param size by what it wants to be sized
  * @param covers its covers, each with its stock
  * @param modelScale how many times smaller the scale model is, 20 for 1:20
+ * @param model what is cut for a model, if the brief says of what
  * @param finish how files are finished for the machines at hand
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
@@ -34,6 +37,7 @@ public record Project(
         SizeWish size,
         List<Covering> covers,
         double modelScale,
+        Optional<ModelSpec> model,
         Finish finish,
         List<Section> files) {
 
@@ -50,6 +54,7 @@ public record Project(
      * @param size by what it wants to be sized
      * @param covers its covers
      * @param modelScale how many times smaller the scale model is
+     * @param model what is cut for a model
      * @param finish how files are finished
      * @param files the families of files to write
      */

@@ -10,8 +10,6 @@ import java.util.List;
 /** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the readers beside. */
 final class ProjectReader {
 
-    private static final double MODEL_SCALE = 20;
-
     private final Fields top;
     private final String title;
     private final UnitSystem units;
@@ -40,7 +38,7 @@ final class ProjectReader {
         DomeReader reader = new DomeReader(dome, units);
         double riserMm = reader.riserMm();
         DomeSpec spec = reader.spec(wish.known());
-        double scale = modelScale();
+        ModelReader.Model model = ModelReader.read(top.section("model"), units);
         Finish finish = OutputReader.read(top.section("output"), units);
         List<OpeningRequest> openings = OpeningsReader.read(top);
         return new Project(
@@ -53,7 +51,8 @@ final class ProjectReader {
                 frame.bars(),
                 wish,
                 covers,
-                scale,
+                model.scale(),
+                model.spec(),
                 finish,
                 files());
     }
@@ -70,14 +69,6 @@ final class ProjectReader {
             covers.add(covering);
         }
         return List.copyOf(covers);
-    }
-
-    private double modelScale() {
-        Fields model = top.section("model");
-        double scale = model.read("scale", MODEL_SCALE, Numbers::scale);
-        model.later("sheet", "thickness", "kerf");
-        model.close();
-        return scale;
     }
 
     private List<Section> files() {

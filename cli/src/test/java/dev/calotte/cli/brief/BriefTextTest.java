@@ -14,6 +14,10 @@ import dev.calotte.dome.Size;
 import dev.calotte.dome.Size.Measure;
 import dev.calotte.export.Colour;
 import dev.calotte.export.Finish;
+import dev.calotte.model.Board;
+import dev.calotte.model.Card;
+import dev.calotte.model.ModelKind;
+import dev.calotte.model.ModelSpec;
 import dev.calotte.parts.Joinery;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
@@ -22,6 +26,7 @@ import dev.calotte.units.UnitSystem;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +53,7 @@ class BriefTextTest {
                         new SizeWish.Given(dome.size()),
                         List.of(),
                         12.5,
+                        Optional.empty(),
                         Finish.PLAIN.withDialects("dxf", List.of("polyline")),
                         List.of(Section.TABLES, Section.STL)));
     }
@@ -97,6 +103,31 @@ class BriefTextTest {
                         .finish()
                         .contours())
                 .isEqualTo(new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.ONCE));
+    }
+
+    @Test
+    void aModelIsCutWhereTheBriefSaysOfWhat() {
+        assertThat(project(Briefs.LEAST + "model: { scale: 1:15 }\n").model()).isEmpty();
+        assertThat(project(Briefs.LEAST + "model: { sheet: [600, 300], thickness: 3 }\n")
+                        .model())
+                .contains(ModelSpec.of(20, Board.of(600, 300, 3, 0)));
+        assertThat(project(Briefs.LEAST + """
+                        model:
+                          scale: 1:12.5
+                          sheet: [2 ft, 1 ft]
+                          thickness: 1/8 in
+                          kerf: 0.2 mm
+                          fit: -0.05 mm
+                          disc: 24 mm
+                          card: [297 mm, 210 mm]
+                          tab: 7 mm
+                          kind: [panels, slotted]
+                        """).model())
+                .contains(new ModelSpec(
+                        12.5,
+                        new Board(609.6, 304.8, 3.175, 0.2, -0.05, OptionalDouble.of(24)),
+                        new Card(297, 210, 7),
+                        List.of(ModelKind.PANELS, ModelKind.SLOTTED)));
     }
 
     @Test
