@@ -1,0 +1,44 @@
+package dev.calotte.drawing;
+
+import dev.calotte.document.Picture.Facet;
+import dev.calotte.document.Picture.Hatch;
+import dev.calotte.document.Picture.Weight;
+import dev.calotte.dome.Panel;
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+
+/** A small view of a dome as far as it is built: what is new in the colours of its kinds, what stood before white. */
+final class GrownDome {
+
+    /** The grey of the side that is turned away. */
+    private static final int INSIDE = 8;
+
+    private static final double ELEVATION = 24;
+    private static final double BEARING = 20;
+
+    private final Subject subject;
+    private final View view;
+
+    GrownDome(Subject subject) {
+        this.subject = subject;
+        this.view = new View(subject.dome(), Camera.from(BEARING, ELEVATION));
+    }
+
+    void draw(Paper paper, Box room, int row) {
+        Box extent = view.extent();
+        double perMm = Math.min(room.width() / extent.width(), room.height() / extent.height());
+        double left = room.right() - perMm * extent.right();
+        OnPaper place = new OnPaper(new Vector2D(left, room.low() - perMm * extent.low()), new DrawnScale(1 / perMm));
+        for (Panel panel : view.panels()) {
+            if (panel.row() >= row) {
+                List<Vector2D> corners = place.of(view.corners(panel));
+                boolean outside = view.showsOutside(panel);
+                Weight weight = panel.row() == row ? Weight.FINE : Weight.PALE;
+                paper.add(
+                        outside && panel.row() == row
+                                ? KindLook.facet(corners, subject.parts().kindOf(panel), weight, "")
+                                : new Facet(KindLook.xy(corners), outside ? 0 : INSIDE, Hatch.NONE, weight, ""));
+            }
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package dev.calotte.drawing;
+
+import dev.calotte.assembly.PieceMarks;
+import dev.calotte.dome.Dome;
+import dev.calotte.parts.Parts;
+import dev.calotte.units.UnitSystem;
+
+/**
+ * What the drawings of a dome are about.
+ *
+ * @param title what to call the dome
+ * @param parts its parts
+ * @param units how lengths are written
+ * @param riserMm how high a wall stands under its lowest base hub, 0 without one
+ */
+public record Subject(String title, Parts parts, UnitSystem units, double riserMm) {
+
+    Dome dome() {
+        return parts.dome();
+    }
+
+    PieceMarks marks() {
+        return new PieceMarks(parts);
+    }
+
+    /** What the frame of a drawing says about its lengths. */
+    String unitsInWords() {
+        return units == UnitSystem.METRIC ? "millimetres" : "feet and inches";
+    }
+}
