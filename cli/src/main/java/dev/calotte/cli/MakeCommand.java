@@ -96,6 +96,7 @@ final class MakeCommand implements Callable<Integer> {
                         .flatMap(Optional::stream)
                         .toList(),
                 design.project().units(),
+                design.project().riserMm(),
                 design.project().modelScale(),
                 design.project().model());
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param covers its covers; with none, the patterns are the net panels
  * @param plans how the covers are laid on their stock, as far as they are
  * @param units how lengths are written for people
+ * @param riserMm how high a wall stands under the lowest base hub, 0 without one
  * @param modelScale how many times smaller the solid model is, above 0
  * @param model what is drawn of a model to cut, if anything
  */
@@ -25,6 +26,7 @@ public record Contents(
         List<CoverFit> covers,
         List<CoverPlan> plans,
         UnitSystem units,
+        double riserMm,
         double modelScale,
         Optional<ModelSpec> model) {
 
@@ -36,6 +38,7 @@ public record Contents(
      * @param covers its covers
      * @param plans how the covers are laid
      * @param units how lengths are written for people
+     * @param riserMm how high a wall stands under the lowest base hub
      * @param modelScale how many times smaller the solid model is
      * @param model what is drawn of a model to cut
      */

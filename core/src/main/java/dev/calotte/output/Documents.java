@@ -3,10 +3,12 @@ package dev.calotte.output;
 import dev.calotte.document.Document;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
+import dev.calotte.drawing.DomeDrawings;
 import dev.calotte.drawing.DomePicture;
 import dev.calotte.drawing.HubPlates;
 import dev.calotte.drawing.PanelPatterns;
 import dev.calotte.model.ModelDrawings;
+import dev.calotte.drawing.Subject;
 import dev.calotte.parts.Parts;
 import dev.calotte.solid.DomeModel;
 import dev.calotte.solid.FrameWires;
@@ -16,15 +18,15 @@ import java.util.List;
 /** The documents of a dome. */
 public final class Documents {
 
-    /** A dome of more panels than this has no picture: no mark would be legible. */
+    /** A dome of more panels than this has no pictures: no mark would be legible. */
     public static final int MOST_PANELS_IN_A_PICTURE = 5000;
 
     private Documents() {}
 
     /**
      * Makes every document of a dome: the frame in space, a pattern for each piece of every cover, or without covers for
-     * each kind of panel, the hub plates, the view, the drawings of a model if
-     * there are to be any, and the solid model.
+     * each kind of panel, the hub plates, the view, the drawings, those of a model if there are to be any, and the solid
+     * model.
      *
      * @param contents what they are about
      * @return the documents, each with its own name
@@ -41,6 +43,8 @@ public final class Documents {
         documents.addAll(HubPlates.of(parts));
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
             documents.add(DomePicture.of(contents.title(), parts));
+            documents.addAll(
+                    DomeDrawings.of(new Subject(contents.title(), parts, contents.units(), contents.riserMm())));
         }
         contents.model().ifPresent(model -> documents.addAll(ModelDrawings.of(parts, model)));
         documents.add(DomeModel.of(contents.title(), parts.dome(), contents.modelScale()));

@@ -18,13 +18,34 @@ import org.junit.jupiter.api.Test;
 class DocumentsTest {
 
     @Test
-    void aDomeHasItsFrameItsPatternsItsViewAndItsModel() {
-        assertThat(names(3)).containsExactly("frame-3d", "panels/P1", "panels/P2", "drawings/view", "model");
+    void aDomeHasItsFrameItsPatternsItsDrawingsAndItsModel() {
+        assertThat(names(3))
+                .containsExactly(
+                        "frame-3d",
+                        "panels/P1",
+                        "panels/P2",
+                        "drawings/view",
+                        "drawings/plan",
+                        "drawings/plan-below",
+                        "drawings/elevation",
+                        "drawings/rows",
+                        "drawings/panels",
+                        "drawings/hubs",
+                        "drawings/step-01",
+                        "drawings/step-02",
+                        "drawings/step-03",
+                        "drawings/step-04",
+                        "drawings/step-05",
+                        "drawings/step-06",
+                        "drawings/step-07",
+                        "drawings/step-08",
+                        "drawings/step-09",
+                        "model");
     }
 
     @Test
-    void aDomeOfTooManyPanelsHasNoView() {
-        assertThat(names(16)).doesNotContain("drawings/view").contains("model");
+    void aDomeOfTooManyPanelsHasNoPictures() {
+        assertThat(names(16)).noneMatch(name -> name.startsWith("drawings/")).contains("model");
     }
 
     private static List<String> names(int frequency) {
@@ -35,6 +56,7 @@ class DocumentsTest {
                         List.of(),
                         List.of(),
                         UnitSystem.METRIC,
+                        0,
                         20,
                         Optional.empty()))
                 .stream()
