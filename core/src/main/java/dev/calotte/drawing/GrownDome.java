@@ -13,6 +13,9 @@ final class GrownDome {
     /** The grey of the side that is turned away. */
     private static final int INSIDE = 8;
 
+    /** A dome of more panels is not drawn: in a view of this size none could be told from the next. */
+    private static final int MOST_PANELS = 1000;
+
     private static final double ELEVATION = 24;
     private static final double BEARING = 20;
 
@@ -25,6 +28,9 @@ final class GrownDome {
     }
 
     void draw(Paper paper, Box room, int row) {
+        if (subject.dome().panels().size() > MOST_PANELS) {
+            return;
+        }
         Box extent = view.extent();
         double perMm = Math.min(room.width() / extent.width(), room.height() / extent.height());
         double left = room.right() - perMm * extent.right();

@@ -90,6 +90,6 @@ final class Paper {
         List<Item> moved = items.stream()
                 .map(item -> Shift.height(item) < bottom ? item : Shift.down(item, empty))
                 .toList();
-        return new Draft(name, what, new PaperSize(size.widthMm(), size.heightMm() - empty), scale, moved);
+        return new Draft(name, what, what, new PaperSize(size.widthMm(), size.heightMm() - empty), scale, moved);
     }
 }

@@ -64,10 +64,9 @@ final class StepDrawings {
         DrawnScale scale = roundel.place().scale();
         bar.draw(scale, ", along lines from the middle");
         String number = index < 9 ? "0" + (index + 1) : "" + (index + 1);
-        return new Attempt(
-                paper.draft(
-                        "drawings/step-" + number, words.title(index + 1), "scale " + scale.text(), roundel.lowest()),
-                misfits + Crowding.count(paper.labels()));
+        String what = "step " + (index + 1) + ", row " + step.row();
+        Draft draft = paper.draft("drawings/step-" + number, what, "scale " + scale.text(), roundel.lowest());
+        return new Attempt(draft.saying(words.title()), misfits + Crowding.count(paper.labels()));
     }
 
     /** The view in which most of the step's pieces lie. */

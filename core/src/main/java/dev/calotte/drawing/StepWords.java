@@ -58,8 +58,14 @@ public record StepWords(Parts parts, Step step) {
                 "Panels: " + (step.panels().isEmpty() ? "none" : panels()));
     }
 
-    /** What the drawing of the step is called. */
-    String title(int number) {
-        return "step " + number + ", row " + step.row();
+    /**
+     * All of it in one line.
+     *
+     * @return for example {@code Row 3: 15 of S2, 10 of S3; panels P1 x 5, P3 x 10}
+     */
+    public String title() {
+        String panels = step.panels().isEmpty() ? "" : "panels " + panels();
+        String between = step.struts().isEmpty() || panels.isEmpty() ? "" : "; ";
+        return "Row " + step.row() + ": " + struts() + between + panels;
     }
 }

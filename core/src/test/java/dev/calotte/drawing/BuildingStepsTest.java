@@ -64,6 +64,7 @@ class BuildingStepsTest {
         assertThat(first.struts()).hasSize(60);
         assertThat(words.struts()).isEqualTo("20 of S2, 40 of S3");
         assertThat(words.panels()).isEqualTo("P2 x 30");
+        assertThat(words.title()).isEqualTo("Row 5: 20 of S2, 40 of S3; panels P2 x 30");
         assertThat(words.lines()).containsExactly("Struts: 20 of S2, 40 of S3", "Panels: P2 x 30");
     }
 }

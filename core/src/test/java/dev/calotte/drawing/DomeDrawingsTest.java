@@ -152,6 +152,28 @@ class DomeDrawingsTest {
         }
     }
 
+    /** All but what is seen edge on: none of this dome's panels is. */
+    @Test
+    void everyStepShowsTheDomeAsFarAsItIsBuilt() {
+        Dome dome = DrawnDomes.withDoor(true);
+        List<Picture> steps = drawings(dome, "step-");
+        for (int i = 0; i < steps.size(); i++) {
+            int lowest = steps.size() - i;
+            long built = dome.panels().stream()
+                    .filter(panel -> panel.row() >= lowest)
+                    .count();
+            assertThat(DrawingCheck.facets(steps.get(i)).stream()
+                            .filter(facet -> facet.title().isEmpty()))
+                    .hasSize((int) built);
+        }
+    }
+
+    @Test
+    void stepSaysInItsTitleWhatToDo() {
+        assertThat(drawings(DrawnDomes.withDoor(true).whole(), "step-01").get(0).title())
+                .isEqualTo("A dome: Row 5: 20 of S2, 40 of S3; panels P2 x 30");
+    }
+
     /** Arms go counter-clockwise round the hub from the one marked start, which the labels at their ends show. */
     @ParameterizedTest
     @MethodSource("domes")
