@@ -1,7 +1,7 @@
 package dev.calotte.document;
 
 /** Something that can be written as a file, whatever the format. */
-public sealed interface Document permits Drawing, Picture, Wireframe, Mesh, Book {
+public sealed interface Document permits Drawing, Picture, Wireframe, Mesh, Rods, Bedded, PrintPlate, Book {
 
     /**
      * Where the file belongs, without its ending: folders and name separated by {@code /}, of the characters

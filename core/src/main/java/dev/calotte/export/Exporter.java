@@ -22,10 +22,10 @@ public interface Exporter {
     String format();
 
     /**
-     * Whether this exporter can write a document.
+     * Whether this exporter can write a document, as one file or as several.
      *
      * @param document a document
-     * @return true if {@link #write} takes it
+     * @return true if {@link #renditions} takes it
      */
     boolean accepts(Document document);
 
@@ -51,12 +51,13 @@ public interface Exporter {
     }
 
     /**
-     * Writes a document in the usual dialect and finish. The stream is flushed and left open.
+     * Writes a document that is one file in the usual dialect and finish. The stream is flushed and left open.
      *
      * @param document a document that this exporter accepts
      * @param out where to write
      * @throws IOException if the stream does not take the bytes
-     * @throws IllegalArgumentException if the document is not accepted or holds what the format cannot say
+     * @throws IllegalArgumentException if the document is not accepted, becomes several files or holds what the format
+     *     cannot say
      */
     void write(Document document, OutputStream out) throws IOException;
 }

@@ -1,5 +1,6 @@
 /**
- * Documents in space, made from a dome: {@link dev.calotte.solid.FrameWires} as points, lines and faces, and
- * {@link dev.calotte.solid.DomeModel} as a closed solid to print. Knows nothing of file formats.
+ * Documents in space, made from a dome: {@link dev.calotte.solid.FrameWires} as points, lines and faces,
+ * {@link dev.calotte.solid.PrintModels} to print at a scale, and {@link dev.calotte.solid.Jigs} that help to build.
+ * Knows nothing of file formats.
  */
 package dev.calotte.solid;
