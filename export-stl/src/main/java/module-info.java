@@ -1,6 +1,7 @@
-/** Writes STL files. */
+/** Models jigs and writes STL and 3MF files. */
 module dev.calotte.export.stl {
     requires transitive dev.calotte.core;
+    requires org.locationtech.jts;
 
     exports dev.calotte.stl;
 

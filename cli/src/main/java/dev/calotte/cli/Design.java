@@ -20,6 +20,7 @@ import dev.calotte.parts.JoineryNotes;
 import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.RiserWall;
+import dev.calotte.solid.Jigs;
 import dev.calotte.sphere.Fitting;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.units.UnitSystem;
@@ -84,6 +85,7 @@ public record Design(
                         parts.notes(),
                         riser.map(RiserWall::notes).orElse(List.of()),
                         JoineryNotes.of(parts, project.units()),
+                        project.jigs().map(jigs -> Jigs.notes(parts, jigs)).orElse(List.of()),
                         modelNotes())
                 .flatMap(List::stream)
                 .toList();

@@ -97,8 +97,9 @@ final class MakeCommand implements Callable<Integer> {
                         .toList(),
                 design.project().units(),
                 design.project().riserMm(),
-                design.project().modelScale(),
-                design.project().model());
+                design.project().print(),
+                design.project().model(),
+                design.project().jigs());
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }

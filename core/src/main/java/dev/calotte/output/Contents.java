@@ -4,6 +4,8 @@ import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.model.ModelSpec;
 import dev.calotte.parts.Parts;
+import dev.calotte.solid.JigSpec;
+import dev.calotte.solid.PrintSpec;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +19,9 @@ import java.util.Optional;
  * @param plans how the covers are laid on their stock, as far as they are
  * @param units how lengths are written for people
  * @param riserMm how high a wall stands under the lowest base hub, 0 without one
- * @param modelScale how many times smaller the solid model is, above 0
+ * @param print how the solid model is printed
  * @param model what is drawn of a model to cut, if anything
+ * @param jigs what jigs are made for, if they are wanted
  */
 public record Contents(
         String title,
@@ -27,8 +30,9 @@ public record Contents(
         List<CoverPlan> plans,
         UnitSystem units,
         double riserMm,
-        double modelScale,
-        Optional<ModelSpec> model) {
+        PrintSpec print,
+        Optional<ModelSpec> model,
+        Optional<JigSpec> jigs) {
 
     /**
      * Copies the lists.
@@ -39,8 +43,9 @@ public record Contents(
      * @param plans how the covers are laid
      * @param units how lengths are written for people
      * @param riserMm how high a wall stands under the lowest base hub
-     * @param modelScale how many times smaller the solid model is
+     * @param print how the solid model is printed
      * @param model what is drawn of a model to cut
+     * @param jigs what jigs are made for
      */
     public Contents {
         covers = List.copyOf(covers);

@@ -1,5 +1,6 @@
 package dev.calotte.output;
 
+import dev.calotte.choose.CoverFit;
 import dev.calotte.document.Document;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
@@ -10,8 +11,9 @@ import dev.calotte.drawing.PanelPatterns;
 import dev.calotte.model.ModelDrawings;
 import dev.calotte.drawing.Subject;
 import dev.calotte.parts.Parts;
-import dev.calotte.solid.DomeModel;
 import dev.calotte.solid.FrameWires;
+import dev.calotte.solid.Jigs;
+import dev.calotte.solid.PrintModels;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,8 +27,8 @@ public final class Documents {
 
     /**
      * Makes every document of a dome: the frame in space, a pattern for each piece of every cover, or without covers for
-     * each kind of panel, the hub plates, the view, the drawings, those of a model if there are to be any, and the solid
-     * model.
+     * each kind of panel, the hub plates, the view, the drawings, those of a model if there are to be any, the solid model,
+     * and the jigs.
      *
      * @param contents what they are about
      * @return the documents, each with its own name
@@ -47,7 +49,13 @@ public final class Documents {
                     DomeDrawings.of(new Subject(contents.title(), parts, contents.units(), contents.riserMm())));
         }
         contents.model().ifPresent(model -> documents.addAll(ModelDrawings.of(parts, model)));
-        documents.add(DomeModel.of(contents.title(), parts.dome(), contents.modelScale()));
+        documents.add(PrintModels.of(contents.title(), parts.dome(), contents.print()));
+        contents.jigs()
+                .ifPresent(jigs -> documents.add(Jigs.of(
+                        contents.title(),
+                        parts,
+                        contents.covers().stream().map(CoverFit::patterns).toList(),
+                        jigs)));
         return documents;
     }
 }

@@ -35,7 +35,7 @@ public final class PrintModels {
      * @return the document {@code model}
      * @throws CalotteException if it cannot be printed that way
      */
-    public static Document of(String title, Dome dome, ModelSpec spec) {
+    public static Document of(String title, Dome dome, PrintSpec spec) {
         Document whole = switch (spec.shape()) {
             case BODY -> DomeModel.of(title, dome, spec.scale());
             case SHELL -> shell(title, dome, spec);
@@ -47,7 +47,7 @@ public final class PrintModels {
                 .orElse(whole);
     }
 
-    private static Document shell(String title, Dome dome, ModelSpec spec) {
+    private static Document shell(String title, Dome dome, PrintSpec spec) {
         if (spec.wallMm() < LEAST_WALL_MM) {
             throw problem("wall", spec.wallMm(), "less than two lines of a nozzle of 0.4 mm", "Write 0.8 mm or more.");
         }
@@ -66,7 +66,7 @@ public final class PrintModels {
         return ShellModel.of(title, dome, spec.scale(), spec.wallMm());
     }
 
-    private static Document frame(String title, Dome dome, ModelSpec spec) {
+    private static Document frame(String title, Dome dome, PrintSpec spec) {
         double shortest =
                 dome.struts().stream().mapToDouble(Strut::lengthMm).min().orElseThrow() / spec.scale();
         if (spec.rodMm() < LEAST_ROD_MM) {

@@ -8,6 +8,7 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
+import dev.calotte.solid.PrintSpec;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.units.UnitSystem;
@@ -57,7 +58,8 @@ class DocumentsTest {
                         List.of(),
                         UnitSystem.METRIC,
                         0,
-                        20,
+                        PrintSpec.body(20),
+                        Optional.empty(),
                         Optional.empty()))
                 .stream()
                 .map(Document::name)

@@ -12,7 +12,7 @@ import dev.calotte.dome.Keep;
 import dev.calotte.dome.Panel;
 import dev.calotte.dome.Size;
 import dev.calotte.problem.CalotteException;
-import dev.calotte.solid.ModelSpec.Shape;
+import dev.calotte.solid.PrintSpec.Shape;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import java.util.List;
@@ -29,8 +29,8 @@ class PrintModelsTest {
         return Dome.of(rows == 9 ? spec : spec.withKeep(new Keep.Rows(rows, 9)));
     }
 
-    private static ModelSpec spec(Shape shape, double wall, double rod) {
-        return new ModelSpec(30, shape, wall, rod, Optional.empty());
+    private static PrintSpec spec(Shape shape, double wall, double rod) {
+        return new PrintSpec(30, shape, wall, rod, Optional.empty());
     }
 
     /** Every inner corner is at least the wall behind every panel that it belongs to, so the whole inner panel is. */
@@ -72,7 +72,7 @@ class PrintModelsTest {
 
     @Test
     void withABedTheRoomIsThatWithoutItsMargins() {
-        ModelSpec spec = new ModelSpec(30, Shape.BODY, 2, 4, Optional.of(new Bed(200, 180, 150)));
+        PrintSpec spec = new PrintSpec(30, Shape.BODY, 2, 4, Optional.of(new Bed(200, 180, 150)));
         Bedded model = (Bedded) PrintModels.of("dome", dome(5), spec);
         assertThat(model.whole()).isInstanceOf(Mesh.class);
         assertThat(List.of(model.lengthMm(), model.widthMm(), model.heightMm())).containsExactly(190.0, 170.0, 150.0);

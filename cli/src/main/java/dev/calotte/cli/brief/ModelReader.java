@@ -5,6 +5,9 @@ import dev.calotte.model.Card;
 import dev.calotte.model.ModelKind;
 import dev.calotte.model.ModelSpec;
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.solid.Bed;
+import dev.calotte.solid.JigSpec;
+import dev.calotte.solid.PrintSpec;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
@@ -33,17 +36,24 @@ final class ModelReader {
     /**
      * What the section says.
      *
-     * @param scale how many times smaller models are
+     * @param print how the solid model is printed
      * @param spec what is cut for a model; nothing unless the brief says of what, or where that was refused
      */
-    record Model(double scale, Optional<ModelSpec> spec) {}
+    record Model(PrintSpec print, Optional<ModelSpec> spec) {}
 
-    static Model read(Fields model, UnitSystem units) {
-        return new ModelReader(model, units).model();
+    /** The bed is that of the jigs: where there are none, it is not known. */
+    static Model read(Fields model, UnitSystem units, Optional<JigSpec> jigs) {
+        return new ModelReader(model, units).model(jigs.map(JigSpec::bed));
     }
 
-    private Model model() {
+    private Model model(Optional<Bed> bed) {
         double scale = model.read("scale", USUAL_SCALE, Numbers::scale);
+        PrintSpec print = new PrintSpec(
+                scale,
+                model.read("solid", PrintSpec.Shape.BODY, Words.of(PrintSpec.Shape.values())),
+                model.read("wall", PrintSpec.USUAL_WALL_MM, Measured.notBelowZero(units)),
+                model.read("rod", PrintSpec.USUAL_ROD_MM, Measured.notBelowZero(units)),
+                bed);
         Optional<List<Double>> sheet = size("sheet", Measured.pair(units, SHEET));
         Optional<List<Double>> card = size("card", Measured.pair(units, CARD)).or(() -> sheet);
         double tab = model.read("tab", Card.USUAL_TAB_MM, Measured.size(units));
@@ -53,7 +63,7 @@ final class ModelReader {
         requireBoth();
         model.close();
         return new Model(
-                scale,
+                print,
                 board.map(b -> new ModelSpec(
                         scale, b, new Card(card.get().get(0), card.get().get(1), tab), kinds)));
     }

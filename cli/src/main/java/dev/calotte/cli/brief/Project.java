@@ -4,6 +4,8 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.export.Finish;
 import dev.calotte.model.ModelSpec;
 import dev.calotte.parts.Joinery;
+import dev.calotte.solid.JigSpec;
+import dev.calotte.solid.PrintSpec;
 import dev.calotte.stock.Bar;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
@@ -21,8 +23,9 @@ import java.util.Optional;
  * @param bars what its struts are cut from; none if the brief does not say
  * @param size by what it wants to be sized
  * @param covers its covers, each with its stock
- * @param modelScale how many times smaller the scale model is, 20 for 1:20
+ * @param print how the solid model is printed
  * @param model what is cut for a model, if the brief says of what
+ * @param jigs what jigs are made for, if they are wanted
  * @param finish how files are finished for the machines at hand
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
@@ -36,8 +39,9 @@ public record Project(
         List<Bar> bars,
         SizeWish size,
         List<Covering> covers,
-        double modelScale,
+        PrintSpec print,
         Optional<ModelSpec> model,
+        Optional<JigSpec> jigs,
         Finish finish,
         List<Section> files) {
 
@@ -53,8 +57,9 @@ public record Project(
      * @param bars what its struts are cut from
      * @param size by what it wants to be sized
      * @param covers its covers
-     * @param modelScale how many times smaller the scale model is
+     * @param print how the solid model is printed
      * @param model what is cut for a model
+     * @param jigs what jigs are made for
      * @param finish how files are finished
      * @param files the families of files to write
      */

@@ -3,9 +3,11 @@ package dev.calotte.cli.brief;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.export.Finish;
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.solid.JigSpec;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the readers beside. */
 final class ProjectReader {
@@ -24,7 +26,6 @@ final class ProjectReader {
     static Project read(Node.Mapping root, Problems problems) {
         Fields top = Fields.top(root, problems);
         Project project = new ProjectReader(top).project();
-        top.later("jigs");
         top.close();
         return project;
     }
@@ -38,7 +39,8 @@ final class ProjectReader {
         DomeReader reader = new DomeReader(dome, units);
         double riserMm = reader.riserMm();
         DomeSpec spec = reader.spec(wish.known());
-        ModelReader.Model model = ModelReader.read(top.section("model"), units);
+        Optional<JigSpec> jigs = JigsReader.read(top, units);
+        ModelReader.Model model = ModelReader.read(top.section("model"), units, jigs);
         Finish finish = OutputReader.read(top.section("output"), units);
         List<OpeningRequest> openings = OpeningsReader.read(top);
         return new Project(
@@ -51,8 +53,9 @@ final class ProjectReader {
                 frame.bars(),
                 wish,
                 covers,
-                model.scale(),
+                model.print(),
                 model.spec(),
+                jigs,
                 finish,
                 files());
     }

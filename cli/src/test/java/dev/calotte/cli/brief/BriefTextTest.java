@@ -19,6 +19,7 @@ import dev.calotte.model.Card;
 import dev.calotte.model.ModelKind;
 import dev.calotte.model.ModelSpec;
 import dev.calotte.parts.Joinery;
+import dev.calotte.solid.PrintSpec;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
@@ -52,9 +53,10 @@ class BriefTextTest {
                         List.of(),
                         new SizeWish.Given(dome.size()),
                         List.of(),
-                        12.5,
+                        PrintSpec.body(12.5),
                         Optional.empty(),
-                        Finish.PLAIN.withDialects("dxf", List.of("polyline")),
+                        Optional.empty(),
+                        Finish.PLAIN.withDialects("dxf", List.of("polyline")).withDialects("stl", List.of("binary")),
                         List.of(Section.TABLES, Section.STL)));
     }
 
@@ -152,7 +154,7 @@ class BriefTextTest {
         assertThat(project.units()).isEqualTo(UnitSystem.METRIC);
         assertThat(project.dome()).isEqualTo(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(3000)));
         assertThat(project.joinery()).isEqualTo(Joinery.nodeToNode());
-        assertThat(project.modelScale()).isEqualTo(20);
+        assertThat(project.print().scale()).isEqualTo(20);
         assertThat(project.files()).containsExactly(Section.values());
         assertThat(project.wants(Section.DXF)).isTrue();
     }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param rodMm the diameter of the rods of a frame
  * @param bed what the printer takes; absent where that is not known, and the model is in one piece then
  */
-public record ModelSpec(double scale, Shape shape, double wallMm, double rodMm, Optional<Bed> bed) {
+public record PrintSpec(double scale, Shape shape, double wallMm, double rodMm, Optional<Bed> bed) {
 
     /** A sturdy shell; common practice, no source. */
     public static final double USUAL_WALL_MM = 2;
@@ -35,7 +35,7 @@ public record ModelSpec(double scale, Shape shape, double wallMm, double rodMm, 
      * @param scale how many times smaller it is
      * @return the model
      */
-    public static ModelSpec body(double scale) {
-        return new ModelSpec(scale, Shape.BODY, USUAL_WALL_MM, USUAL_ROD_MM, Optional.empty());
+    public static PrintSpec body(double scale) {
+        return new PrintSpec(scale, Shape.BODY, USUAL_WALL_MM, USUAL_ROD_MM, Optional.empty());
     }
 }

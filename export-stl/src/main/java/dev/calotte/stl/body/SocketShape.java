@@ -1,0 +1,85 @@
+package dev.calotte.stl.body;
+
+import dev.calotte.document.Jig;
+import dev.calotte.document.Jig.Arm;
+import dev.calotte.document.PrintPlate;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * A hub with a socket for each strut, in two halves that meet in the struts' axes; a screw holds them together. The
+ * inner half stands on its inside, the outer half on its outside, so both print without supports and their sockets come
+ * out round. The inner half carries the marks.
+ */
+final class SocketShape {
+
+    /** For a screw of 3 mm, as holes print small. */
+    static final double SCREW_HOLE = 3.4;
+
+    private static final double BASE = 1.6;
+
+    private final Jig.Socket jig;
+    private final Seat seat;
+    private final double fromMm;
+    private final double reachMm;
+
+    SocketShape(Jig.Socket jig, PrintPlate plate) {
+        this.jig = jig;
+        this.seat = new Seat(jig.strut(), plate.clearanceMm(), plate.wallMm(), 0);
+        double steepest = jig.arms().stream().mapToDouble(Arm::tiltRad).max().orElseThrow();
+        this.fromMm = jig.endMm() * StrictMath.cos(steepest);
+        this.reachMm = (jig.endMm() + jig.depthMm()) * StrictMath.cos(steepest);
+    }
+
+    /** The inner half and the outer one. */
+    List<Relief> halves() {
+        return List.of(half(jig.arms(), 1), half(mirrored(), -1));
+    }
+
+    /** As seen from inside. */
+    private List<Arm> mirrored() {
+        List<Arm> arms = new ArrayList<>();
+        for (Arm arm : jig.arms()) {
+            arms.add(new Arm(
+                    arm.mark(),
+                    -arm.angleRad(),
+                    /* rightRad= */ arm.leftRad(),
+                    /* leftRad= */ arm.rightRad(),
+                    arm.tiltRad()));
+        }
+        return arms;
+    }
+
+    /** With struts that fall outwards, or rise if the sign is below 0. */
+    private Relief half(List<Arm> arms, int sign) {
+        boolean inner = sign > 0;
+        ArmPlan plan = new ArmPlan(arms, seat, 0, reachMm, inner ? seat.outerMm() + 9 : seat.outerMm());
+        double node =
+                arms.stream().mapToDouble(arm -> nodeOver(arm, sign)).max().orElseThrow();
+        Relief relief = plan.foot(BASE, SCREW_HOLE / 2 + seat.wallMm());
+        for (Arm arm : arms) {
+            Geometry block = plan.ownBox(arm, 0, fromMm, seat.outerMm());
+            relief = relief.cover(block, Plane.level(node));
+            relief = seat.walls(relief, run(plan, arm, sign, node), area -> plan.own(arm, area));
+        }
+        for (Arm arm : arms) {
+            relief = seat.trough(relief, run(plan, arm, sign, node));
+            relief = inner ? plan.mark(relief, arm, BASE, fromMm) : relief;
+        }
+        relief = inner ? plan.start(relief, jig.mark(), BASE, fromMm) : relief;
+        return relief.open(plan.middle().disc(SCREW_HOLE / 2, 24));
+    }
+
+    private Seat.Run run(ArmPlan plan, Arm arm, int sign, double node) {
+        double rise = -sign * StrictMath.tan(arm.tiltRad());
+        return new Seat.Run(plan.axis(arm), node, rise, fromMm, reachMm);
+    }
+
+    /** How high the node stands so that the lowest place of an arm's socket leaves enough below it. */
+    private double nodeOver(Arm arm, int sign) {
+        double tangent = StrictMath.tan(arm.tiltRad());
+        double lowest = sign > 0 ? reachMm * tangent : -fromMm * tangent;
+        return BASE + seat.innerMm() / StrictMath.cos(arm.tiltRad()) + lowest;
+    }
+}
