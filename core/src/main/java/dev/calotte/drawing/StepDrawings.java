@@ -139,8 +139,7 @@ final class StepDrawings {
     /** A strut, broken in its middle for its mark; 1 if there is no room for that. */
     private int addMarked(Paper paper, Vector2D from, Vector2D to, Strut strut) {
         Vector2D middle = from.add(to).scalarMultiply(0.5);
-        Label label =
-                Letters.middle(subject.parts().kindOf(strut).mark(), middle.getX(), middle.getY(), Letters.SMALL);
+        Label label = Letters.middle(subject.parts().kindOf(strut).mark(), middle.getX(), middle.getY(), Letters.SMALL);
         Box box = Letters.box(label);
         Vector2D half = to.subtract(middle);
         double part = Math.min(
