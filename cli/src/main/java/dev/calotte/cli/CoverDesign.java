@@ -3,6 +3,7 @@ package dev.calotte.cli;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.Mends;
+import dev.calotte.choose.SeamSaving;
 import dev.calotte.choose.StockCurve;
 import java.util.Optional;
 
@@ -12,6 +13,12 @@ import java.util.Optional;
  * @param fit how it is cut and how that fits its stock
  * @param mends what would help, if it does not fit
  * @param plan how it is laid on its stock, if that is known and everything fits
+ * @param saving what seams bring that panels need not have, if the brief allows them
  * @param curve what it takes in sizes nearby, if it is laid and small enough to try them quickly
  */
-public record CoverDesign(CoverFit fit, Optional<Mends> mends, Optional<CoverPlan> plan, Optional<StockCurve> curve) {}
+public record CoverDesign(
+        CoverFit fit,
+        Optional<Mends> mends,
+        Optional<CoverPlan> plan,
+        Optional<SeamSaving> saving,
+        Optional<StockCurve> curve) {}

@@ -4,6 +4,7 @@ import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.Mends;
 import dev.calotte.choose.Resizing;
+import dev.calotte.choose.SeamSaving;
 import dev.calotte.choose.StockCurve;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.choose.WidestFrom;
@@ -15,6 +16,7 @@ import dev.calotte.dome.Keep;
 import dev.calotte.nest.Layout;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Patterns;
+import dev.calotte.pattern.Splitting;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
 import dev.calotte.problem.Problem.Code;
@@ -52,24 +54,28 @@ final class CoverDesigns {
         Optional<Mends> mends = fit.misfits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Mends.of(parts.dome().spec(), parts.joinery(), covering.cover(), covering.stocks()));
-        Optional<CoverPlan> plan = plan(fit, covering, steps);
-        return new CoverDesign(
-                fit, mends, plan, plan.flatMap(laid -> StockCurve.ofCover(laid, resizing, layout(covering, steps))));
+        Layout layout = layout(covering, steps);
+        Optional<SeamSaving> saving = covering.cover().treatment().split() == Splitting.WHEN_IT_SAVES
+                ? SeamSaving.of(fit, layout)
+                : Optional.empty();
+        Optional<CoverPlan> plan = saving.map(SeamSaving::plan).or(() -> CoverPlan.of(fit, layout));
+        if (from.isPresent() && sizes(covering) && !plan.map(this::isSupplied).orElse(false)) {
+            // other work may miss the plan that the size was found with
+            plan = CoverPlan.of(fit, layout(covering, from.get().steps()));
+            saving = Optional.empty();
+        }
+        Optional<StockCurve> curve = plan.flatMap(laid -> StockCurve.ofCover(laid, resizing, layout));
+        return new CoverDesign(plan.map(CoverPlan::fit).orElse(fit), mends, plan, saving, curve);
     }
 
-    private Optional<CoverPlan> plan(CoverFit fit, Covering covering, int steps) {
-        Optional<CoverPlan> plan = CoverPlan.of(fit, layout(covering, steps));
-        if (from.isPresent() && project.size() instanceof SizeWish.WidestFrom wish) {
-            boolean sizes = wish.cover().equals(covering.cover().name());
-            boolean enough = plan.map(CoverPlan::plan)
-                    .filter(p -> wish.supply().holds(wish.supply().usedBy(p)))
-                    .isPresent();
-            if (sizes && !enough) {
-                // other work may miss the plan that the size was found with
-                return CoverPlan.of(fit, layout(covering, from.get().steps()));
-            }
-        }
-        return plan;
+    private boolean sizes(Covering covering) {
+        return project.size() instanceof SizeWish.WidestFrom wish
+                && wish.cover().equals(covering.cover().name());
+    }
+
+    private boolean isSupplied(CoverPlan plan) {
+        return project.size() instanceof SizeWish.WidestFrom wish
+                && wish.supply().holds(wish.supply().usedBy(plan.plan()));
     }
 
     private static Layout layout(Covering covering, int steps) {

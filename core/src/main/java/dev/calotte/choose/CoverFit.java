@@ -32,7 +32,8 @@ public record CoverFit(Patterns patterns, List<Stock> stocks, List<PatternFit> f
     }
 
     /**
-     * Lays each pattern on the stock, and divides those that do not fit where the cover allows it.
+     * Lays each pattern on the stock, and divides those that do not fit where the cover allows it. Seams that only save
+     * stock are found by {@link SeamSaving}.
      *
      * @param patterns the patterns of a cover
      * @param stocks sheets and rolls; none if it is not known what the cover is cut from: then everything fits
@@ -50,7 +51,7 @@ public record CoverFit(Patterns patterns, List<Stock> stocks, List<PatternFit> f
     private static PatternFit fit(Patterns patterns, Pattern pattern, List<Stock> stocks) {
         Fit whole = stocks.isEmpty() ? new Fit(0) : Fit.of(pattern.whole(), stocks);
         Optional<List<CutPiece>> parts = Optional.empty();
-        if (!whole.fits() && patterns.cover().treatment().split() == Splitting.SEAM) {
+        if (!whole.fits() && patterns.cover().treatment().split() != Splitting.NEVER) {
             parts = new SeamSearch(new Seams(patterns.cover(), pattern), stocks).parts();
         }
         return new PatternFit(pattern, whole, parts.orElse(List.of(pattern.whole())));
@@ -66,5 +67,24 @@ public record CoverFit(Patterns patterns, List<Stock> stocks, List<PatternFit> f
                 .filter(fit -> !fit.canBeCut())
                 .sorted(Comparator.comparingDouble(fit -> -fit.whole().overByMm()))
                 .toList();
+    }
+
+    /**
+     * The seams inside panels.
+     *
+     * @return how long all of them are together, in millimetres
+     */
+    public double seamMm() {
+        double total = 0;
+        for (PatternFit fit : fits) {
+            // each seam is told by the parts on both its sides
+            total += fit.pattern().count()
+                    / 2.0
+                    * fit.pieces().stream()
+                            .flatMap(piece -> piece.seams().stream())
+                            .mapToDouble(mm -> mm)
+                            .sum();
+        }
+        return total;
     }
 }

@@ -5,7 +5,6 @@ import dev.calotte.choose.StockCurve.Step;
 import dev.calotte.nest.CutPlan;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Layout;
-import dev.calotte.nest.Measure;
 import dev.calotte.nest.SheetPlan;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Patterns;
@@ -34,11 +33,13 @@ final class CoverSteps {
     private final Resizing resizing;
     private final double spacingMm;
     private final Fineness fineness;
+    private final Spending spending;
 
     CoverSteps(CoverPlan plan, Resizing resizing, Layout layout) {
         this.plan = plan;
         this.stocks = plan.fit().stocks();
         this.resizing = resizing;
+        this.spending = Spending.of(stocks, plan.plan());
         this.spacingMm = layout.spacingMm();
         this.fineness = layout.steps() > 0 ? FINE : QUICK;
     }
@@ -56,7 +57,7 @@ final class CoverSteps {
             return Optional.of(samples());
         }
         Fineness limited = new Fineness(trials, fineness.pace(), fineness.halvings());
-        StepSearch search = new StepSearch(resizing, this::at, spent(plan.plan()), limited);
+        StepSearch search = new StepSearch(resizing, this::at, spending.of(plan.plan()), limited);
         // how far the same will do goes first: the trials may not last for all steps downwards
         Optional<Step> larger = resizing.mayGrow() ? search.larger() : Optional.empty();
         return Optional.of(curve(search.smaller(), larger));
@@ -66,25 +67,13 @@ final class CoverSteps {
         List<Step> smaller = Stream.of(0.95, 0.9)
                 .limit(fineness.equals(QUICK) ? 1 : 2)
                 .flatMap(factor -> at(resizing.times(factor)).stream())
-                .filter(step -> step.spent() < spent(plan.plan()))
+                .filter(step -> step.spent() < spending.of(plan.plan()))
                 .toList();
         return curve(smaller, resizing.mayGrow() ? at(resizing.times(1.05)) : Optional.empty());
     }
 
     private StockCurve curve(List<Step> smaller, Optional<Step> larger) {
-        return new StockCurve(resizing.size().measure(), measure(), spent(plan.plan()), smaller, larger);
-    }
-
-    /** Sheets are counted where there is only one sort, whatever they cost, and a roll is measured. */
-    private Measure measure() {
-        if (stocks.size() > 1) {
-            return plan.plan().goal().measure();
-        }
-        return stocks.get(0) instanceof Roll ? Measure.LENGTH_MM : Measure.PIECES;
-    }
-
-    private double spent(CutPlan cut) {
-        return stocks.size() > 1 ? cut.goal().reached() : new Supply(measure(), 1).usedBy(cut);
+        return new StockCurve(resizing.size().measure(), spending.measure(), spending.of(plan.plan()), smaller, larger);
     }
 
     private Optional<Step> at(double value) {
@@ -95,7 +84,7 @@ final class CoverSteps {
                 return Optional.empty();
             }
             CutPlan first = SheetPlan.glance(CoverPlan.pieces(fit), stocks, spacingMm);
-            return Optional.of(new Step(value, spent(first), List.of()));
+            return Optional.of(new Step(value, spending.of(first), List.of()));
         } catch (CalotteException noSuchDome) {
             return Optional.empty();
         }

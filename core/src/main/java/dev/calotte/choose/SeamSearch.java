@@ -17,7 +17,7 @@ final class SeamSearch {
     private static final int MOST_SEAMS = 20;
 
     /** A part narrower than this is hard to hold and to join (common practice, no source). */
-    private static final double SLIVER_MM = 100;
+    static final double SLIVER_MM = 100;
 
     /** Where no more of a strip than this fits, or no more than its gaps take away, its length is the trouble. */
     private static final double LEAST_MM = 1;

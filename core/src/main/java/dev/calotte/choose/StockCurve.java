@@ -12,16 +12,18 @@ import java.util.Optional;
  * How much stock a dome takes when it is built a little smaller or larger: up to a tenth either way. Stock comes in steps,
  * so that a little less dome can save a sheet or several bars, and a little more may cost nothing.
  *
- * <p>Each step was tried: a plan that spends what it says exists in that size, and, since the pieces of a smaller dome lie
- * inside those of a larger one, for all smaller sizes. Other sizes of covers are judged by first plans, without work on
- * better ones, so there may be nearer steps that are not seen here. Bars are cut with the least, so that of them none is
- * missed but where the number would rise and fall again.
+ * <p>Each step was tried: in that size a plan exists that spends what it says. Since the pieces of a smaller dome lie
+ * inside those of a larger one, it holds for all smaller sizes as well; where panels are divided, with seams at the same
+ * parts of their height. Other sizes of covers are judged by first plans with the fewest seams, so there may be nearer
+ * steps that are not seen here. Bars are cut with the least, so that of them none is missed but where the number would
+ * rise and fall again.
  *
  * @param by the measure of the sizes
  * @param measure what is spent: pieces where there is one sort of sheets, or of bars by length; else length of roll, price
  *     or area
  * @param spent what the dome takes as it is
- * @param smaller smaller sizes that take less, the largest first; of rolls, whose length has no steps, 5 % less, and 10 % where there is time
+ * @param smaller smaller sizes that take less, the largest first; of rolls, whose length has no steps, 5 % less, and 10 %
+ *     where there is time
  * @param larger the largest size that takes no more, if there is one; of rolls what 5 % more takes
  */
 public record StockCurve(Size.Measure by, Measure measure, double spent, List<Step> smaller, Optional<Step> larger) {

@@ -5,5 +5,7 @@ public enum Splitting {
     /** Every panel is one piece. */
     NEVER,
     /** A panel that does not fit the stock is divided. */
-    SEAM
+    SEAM,
+    /** Panels are divided also where that uses less stock. */
+    WHEN_IT_SAVES
 }

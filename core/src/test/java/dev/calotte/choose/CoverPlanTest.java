@@ -58,7 +58,9 @@ class CoverPlanTest {
         Cover felled =
                 Cover.of("felled").with(Allowances.of(12, 40)).with(new Treatment(false, false, Splitting.SEAM, true));
         Cover grained = Cover.of("boards").with(new Treatment(true, true, Splitting.SEAM, false));
+        Cover saving = Cover.of("saving").with(new Treatment(false, false, Splitting.WHEN_IT_SAVES, false));
         return Stream.of(
+                        SeamSaving.of(fit(saving, SHEET), LAYOUT).map(SeamSaving::plan),
                         CoverPlan.of(fit(Cover.of("net"), SHEET), LAYOUT),
                         CoverPlan.of(fit(felled, ROLL), LAYOUT),
                         CoverPlan.of(fit(grained, SHEET), LAYOUT),
@@ -152,7 +154,7 @@ class CoverPlanTest {
 
     @Test
     void aSheetTellsWhichPieceIsForWhichPanel() {
-        CoverPlan plan = plans().findFirst().orElseThrow();
+        CoverPlan plan = CoverPlan.of(fit(Cover.of("net"), SHEET), LAYOUT).orElseThrow();
         Drawing first = CoverSheets.of(plan, UnitSystem.IMPERIAL).get(0);
         Placed placed = plan.plan().sheets().get(0).parts().get(0);
         PieceMarks marks = new PieceMarks(plan.fit().patterns().parts());

@@ -107,7 +107,7 @@ final class CoverReader {
         return new Treatment(
                 fields.read("faces", Faces.ONE, Words.of(Faces.values())) == Faces.BOTH,
                 fields.read("grain", Grain.FREE, Words.of(Grain.values())) == Grain.ALONG,
-                fields.read("split", Splitting.NEVER, Words.of(Splitting.values(), "when-it-saves")),
+                fields.read("split", Splitting.NEVER, Words.of(Splitting.values())),
                 fields.read("notches", Notches.NONE, Words.of(Notches.values())) == Notches.CODED);
     }
 

@@ -3,6 +3,7 @@ package dev.calotte.cli.report;
 import dev.calotte.choose.Fit;
 import dev.calotte.choose.Mends;
 import dev.calotte.choose.PatternFit;
+import dev.calotte.choose.SeamSaving;
 import dev.calotte.choose.StockCurve;
 import dev.calotte.cli.CoverDesign;
 import dev.calotte.geometry.Polygon;
@@ -44,9 +45,19 @@ final class CoverJson {
                 steps(cover.curve());
             });
         }
+        if (cover.saving().isPresent()) {
+            json.object("seamSaving", () -> saving(cover.saving().get()));
+        }
         if (cover.mends().isPresent()) {
             json.object("mends", () -> mends(cover.mends().get()));
         }
+    }
+
+    /** How much less stock is spent than with the fewest seams, and how much longer the seams are for it. */
+    private void saving(SeamSaving saving) throws IOException {
+        json.text("measure", StepJson.word(saving.measure()));
+        json.number("saved", StepJson.amount(saving.measure(), saving.saved()));
+        json.number("seams", saving.seamMm());
     }
 
     private void steps(Optional<StockCurve> curve) throws IOException {

@@ -9,7 +9,6 @@ import dev.calotte.cli.Design;
 import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.nest.Measure;
 import dev.calotte.parts.PanelKind;
-import dev.calotte.pattern.CutPiece;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.stock.Bar;
 import dev.calotte.stock.Roll;
@@ -93,6 +92,7 @@ final class CoverLines {
         }
         addSeams();
         cover.plan().ifPresent(plan -> lines.addAll(ShowPage.wrapped(2, PlanLines.ofCover(plan, units))));
+        cover.saving().ifPresent(saving -> lines.addAll(ShowPage.wrapped(2, StepLines.ofSeams(saving, units))));
         cover.curve()
                 .flatMap(curve -> StepLines.ofCover(curve, units))
                 .ifPresent(line -> lines.addAll(ShowPage.wrapped(2, line)));
@@ -146,17 +146,7 @@ final class CoverLines {
     }
 
     private void addSeams() {
-        double total = 0;
-        for (PatternFit fit : cover.fit().fits()) {
-            // each seam is told by the parts on both its sides
-            total += fit.pattern().count()
-                    / 2.0
-                    * fit.pieces().stream()
-                            .map(CutPiece::seams)
-                            .flatMap(List::stream)
-                            .mapToDouble(mm -> mm)
-                            .sum();
-        }
+        double total = cover.fit().seamMm();
         if (total > 0) {
             lines.add("  Seams inside panels: " + units.longLength(total) + " in all.");
         }

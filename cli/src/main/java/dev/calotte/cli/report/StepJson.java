@@ -28,7 +28,7 @@ final class StepJson {
 
     void write() throws IOException {
         json.text("by", curve.by().key());
-        json.text("measure", curve.measure().name().toLowerCase(Locale.ROOT).replaceAll("_mm2?", ""));
+        json.text("measure", word(curve.measure()));
         json.objects("smaller", curve.smaller(), this::step);
         json.objects("larger", curve.larger().map(List::of).orElse(List.of()), this::step);
     }
@@ -45,6 +45,15 @@ final class StepJson {
     }
 
     private double amount(double spent) {
-        return curve.measure() == Measure.AREA_MM2 ? spent / 1e6 : spent;
+        return amount(curve.measure(), spent);
+    }
+
+    static String word(Measure measure) {
+        return measure.name().toLowerCase(Locale.ROOT).replaceAll("_mm2?", "");
+    }
+
+    /** Areas in square metres. */
+    static double amount(Measure measure, double spent) {
+        return measure == Measure.AREA_MM2 ? spent / 1e6 : spent;
     }
 }

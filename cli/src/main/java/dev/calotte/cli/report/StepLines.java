@@ -1,9 +1,11 @@
 package dev.calotte.cli.report;
 
+import dev.calotte.choose.SeamSaving;
 import dev.calotte.choose.StockCurve;
 import dev.calotte.choose.StockCurve.Step;
 import dev.calotte.choose.StockCurve.Yield;
-import dev.calotte.dome.Size.Measure;
+import dev.calotte.dome.Size;
+import dev.calotte.nest.Measure;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 import java.util.Locale;
@@ -33,12 +35,21 @@ final class StepLines {
         return new StepLines(curve, units, "sheet").line(" (by first plans)");
     }
 
+    /** What seams bring that panels need not have. */
+    static String ofSeams(SeamSaving saving, UnitSystem units) {
+        if (saving.saved() == 0) {
+            return "No seam that was tried saves a hundredth of the stock.";
+        }
+        return "Seams that panels need not have save " + amount(saving.measure(), saving.saved(), "sheet", units)
+                + " for " + units.longLength(saving.seamMm()) + " more of seam.";
+    }
+
     private String sized() {
         return curve.by().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private String size(double value) {
-        return curve.by() == Measure.FLOOR_AREA ? units.area(value) : units.length(value);
+        return curve.by() == Size.Measure.FLOOR_AREA ? units.area(value) : units.length(value);
     }
 
     private Optional<String> line(String how) {
@@ -69,7 +80,11 @@ final class StepLines {
     }
 
     private String amount(double spent) {
-        return switch (curve.measure()) {
+        return amount(curve.measure(), spent, piece, units);
+    }
+
+    private static String amount(Measure measure, double spent, String piece, UnitSystem units) {
+        return switch (measure) {
             case PRICE -> NumberText.fixed(spent, 2) + " in price";
             case PIECES -> NumberText.trimmed(spent, 0) + " " + piece + (spent == 1 ? "" : "s");
             case LENGTH_MM -> units.longLength(spent) + (piece.equals("sheet") ? " of roll" : " of bars");
