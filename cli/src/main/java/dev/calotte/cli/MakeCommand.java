@@ -99,7 +99,8 @@ final class MakeCommand implements Callable<Integer> {
                 design.project().riserMm(),
                 design.project().print(),
                 design.project().model(),
-                design.project().jigs());
+                design.project().jigs(),
+                design.project().kerfMm());
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }

@@ -179,4 +179,27 @@ class StockFilesTest {
                 .containsPattern("Uses 1[12] sheets, [0-9.]+ % of it in panels, at least [0-9]+.[0-9]+ in price")
                 .containsPattern("Uses [0-9.]+ m of roll");
     }
+
+    /** Everything that is cut says the kerf in its name, and nothing is there without it. */
+    @Test
+    void filesSayTheKerfThatTheyHold() throws IOException {
+        Path brief = folder.resolve("k.yaml");
+        Files.writeString(
+                brief,
+                BRIEF.replace("edge: 10", "edge: 10\n    spacing: 1").replace("roll: 1500", "roll: 1500, margin: 2")
+                        + "output: { kerf: 0.2 mm }\n");
+        Path out = folder.resolve("kerf");
+        assertThat(Runs.run("make", brief.toString(), "--out", out.toString()).err())
+                .isEmpty();
+        assertThat(Runs.contents(out).keySet())
+                .contains(
+                        "dxf/panels/ply-P1-kerf0.2.dxf",
+                        "dxf/sheets/ply-01-kerf0.2.dxf",
+                        "dxf/kerf-coupon-kerf0.2.dxf",
+                        "svg/kerf-coupon-kerf0.2.svg")
+                .filteredOn(name -> name.matches("(dxf|svg)/(panels|sheets)/.*"))
+                .allMatch(name -> name.contains("-kerf0.2."));
+        assertThat(Files.readString(out.resolve("svg/sheets/ply-01-kerf0.2.svg")))
+                .contains("cut lines moved by half of 0.2 mm kerf</title>");
+    }
 }

@@ -49,7 +49,8 @@ public final class Cautions {
             "your own trial fit");
     private static final Caution FILES = new Caution(
             "Files",
-            "Check the 100 mm reference and cut one full triangle first. Patterns hold no kerf; without covers they are net.",
+            "Check the 100 mm reference and cut one full triangle first. Patterns hold no kerf unless their names say so;"
+                    + " without covers they are net.",
             "shop operator");
     private static final Caution TOOLS = new Caution(
             "Tools",

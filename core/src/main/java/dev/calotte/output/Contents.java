@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param print how the solid model is printed
  * @param model what is drawn of a model to cut, if anything
  * @param jigs what jigs are made for, if they are wanted
+ * @param kerfMm how wide a cut is, if cut lines are to be moved for that; 0 if not
  */
 public record Contents(
         String title,
@@ -32,7 +33,8 @@ public record Contents(
         double riserMm,
         PrintSpec print,
         Optional<ModelSpec> model,
-        Optional<JigSpec> jigs) {
+        Optional<JigSpec> jigs,
+        double kerfMm) {
 
     /**
      * Copies the lists.
@@ -46,6 +48,7 @@ public record Contents(
      * @param print how the solid model is printed
      * @param model what is drawn of a model to cut
      * @param jigs what jigs are made for
+     * @param kerfMm how wide a cut is
      */
     public Contents {
         covers = List.copyOf(covers);

@@ -2,11 +2,14 @@ package dev.calotte.output;
 
 import dev.calotte.choose.CoverFit;
 import dev.calotte.document.Document;
+import dev.calotte.document.Drawing;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
 import dev.calotte.drawing.DomeDrawings;
 import dev.calotte.drawing.DomePicture;
 import dev.calotte.drawing.HubPlates;
+import dev.calotte.drawing.Kerf;
+import dev.calotte.drawing.KerfCoupon;
 import dev.calotte.drawing.PanelPatterns;
 import dev.calotte.drawing.Subject;
 import dev.calotte.model.ModelDrawings;
@@ -28,7 +31,8 @@ public final class Documents {
     /**
      * Makes every document of a dome: the frame in space, a pattern for each piece of every cover, or without covers for
      * each kind of panel, the hub plates, the view, the drawings, those of a model if there are to be any, the solid model,
-     * and the jigs.
+     * and the jigs. Where the cut has a width, the lines of what is cut at full size are moved for it, and there is a coupon
+     * to try it by.
      *
      * @param contents what they are about
      * @return the documents, each with its own name
@@ -37,12 +41,11 @@ public final class Documents {
         Parts parts = contents.parts();
         List<Document> documents = new ArrayList<>();
         documents.add(FrameWires.of(contents.title(), parts));
-        if (contents.covers().isEmpty()) {
-            documents.addAll(PanelPatterns.of(parts, contents.units()));
-        }
-        contents.covers().forEach(cover -> documents.addAll(CoverPatterns.of(cover, contents.units())));
-        contents.plans().forEach(plan -> documents.addAll(CoverSheets.of(plan, contents.units())));
-        documents.addAll(HubPlates.of(parts));
+        List<Drawing> cut = cut(contents);
+        documents.addAll(
+                contents.kerfMm() > 0
+                        ? cut.stream().map(new Kerf(contents.kerfMm())::of).toList()
+                        : cut);
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
             documents.add(DomePicture.of(contents.title(), parts));
             documents.addAll(
@@ -57,5 +60,20 @@ public final class Documents {
                         contents.covers().stream().map(CoverFit::patterns).toList(),
                         jigs)));
         return documents;
+    }
+
+    /** What is cut, at its finished size. */
+    private static List<Drawing> cut(Contents contents) {
+        List<Drawing> drawings = new ArrayList<>();
+        if (contents.covers().isEmpty()) {
+            drawings.addAll(PanelPatterns.of(contents.parts(), contents.units()));
+        }
+        contents.covers().forEach(cover -> drawings.addAll(CoverPatterns.of(cover, contents.units())));
+        contents.plans().forEach(plan -> drawings.addAll(CoverSheets.of(plan, contents.units())));
+        drawings.addAll(HubPlates.of(contents.parts()));
+        if (contents.kerfMm() > 0) {
+            drawings.add(KerfCoupon.drawing());
+        }
+        return drawings;
     }
 }

@@ -20,7 +20,7 @@ class DocumentsTest {
 
     @Test
     void aDomeHasItsFrameItsPatternsItsDrawingsAndItsModel() {
-        assertThat(names(3))
+        assertThat(names(3, 0))
                 .containsExactly(
                         "frame-3d",
                         "panels/P1",
@@ -46,10 +46,19 @@ class DocumentsTest {
 
     @Test
     void aDomeOfTooManyPanelsHasNoPictures() {
-        assertThat(names(16)).noneMatch(name -> name.startsWith("drawings/")).contains("model");
+        assertThat(names(16, 0)).noneMatch(name -> name.startsWith("drawings/")).contains("model");
     }
 
-    private static List<String> names(int frequency) {
+    @Test
+    void whatIsCutBearsTheKerfInItsNameAndHasACoupon() {
+        assertThat(names(3, 0.15))
+                .startsWith(
+                        "frame-3d", "panels/P1-kerf0.15", "panels/P2-kerf0.15", "kerf-coupon-kerf0.15", "drawings/view")
+                .endsWith("model")
+                .allMatch(name -> name.contains("-kerf0.15") == name.matches("(panels|sheets|hubs|kerf-coupon).*"));
+    }
+
+    private static List<String> names(int frequency, double kerf) {
         Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(frequency), Size.radius(3000)));
         return Documents.of(new Contents(
                         "dome",
@@ -60,7 +69,8 @@ class DocumentsTest {
                         0,
                         PrintSpec.body(20),
                         Optional.empty(),
-                        Optional.empty()))
+                        Optional.empty(),
+                        kerf))
                 .stream()
                 .map(Document::name)
                 .toList();

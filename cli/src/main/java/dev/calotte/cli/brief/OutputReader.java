@@ -24,7 +24,7 @@ final class OutputReader {
         reader.lineWidth(units);
         reader.finish = reader.finish.withContours(ContoursReader.read(output, units));
         reader.operations(output.section("operations"));
-        output.later("kerf", "page");
+        output.later("page");
         output.close();
         return reader.finish;
     }

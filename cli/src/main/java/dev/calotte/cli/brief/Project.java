@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param print how the solid model is printed
  * @param model what is cut for a model, if the brief says of what
  * @param jigs what jigs are made for, if they are wanted
+ * @param kerfMm how wide a cut is, by half of which cut lines are moved; 0 if they are not
  * @param finish how files are finished for the machines at hand
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
@@ -42,6 +43,7 @@ public record Project(
         PrintSpec print,
         Optional<ModelSpec> model,
         Optional<JigSpec> jigs,
+        double kerfMm,
         Finish finish,
         List<Section> files) {
 
@@ -60,6 +62,7 @@ public record Project(
      * @param print how the solid model is printed
      * @param model what is cut for a model
      * @param jigs what jigs are made for
+     * @param kerfMm how wide a cut is
      * @param finish how files are finished
      * @param files the families of files to write
      */

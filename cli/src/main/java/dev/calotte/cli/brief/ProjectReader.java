@@ -15,6 +15,7 @@ final class ProjectReader {
     private final Fields top;
     private final String title;
     private final UnitSystem units;
+    private final List<Fields> coverFields = new ArrayList<>();
 
     private ProjectReader(Fields top) {
         this.top = top;
@@ -41,7 +42,9 @@ final class ProjectReader {
         DomeSpec spec = reader.spec(wish.known());
         Optional<JigSpec> jigs = JigsReader.read(top, units);
         ModelReader.Model model = ModelReader.read(top.section("model"), units, jigs);
-        Finish finish = OutputReader.read(top.section("output"), units);
+        Fields output = top.section("output");
+        double kerfMm = kerfMm(output, covers);
+        Finish finish = OutputReader.read(output, units);
         List<OpeningRequest> openings = OpeningsReader.read(top);
         return new Project(
                 title,
@@ -56,6 +59,7 @@ final class ProjectReader {
                 model.print(),
                 model.spec(),
                 jigs,
+                kerfMm,
                 finish,
                 files());
     }
@@ -69,9 +73,18 @@ final class ProjectReader {
                     && covers.stream().anyMatch(c -> c.cover().name().equalsIgnoreCase(name))) {
                 item.refuse("name", new Refusal(Code.CONFLICT, "another cover is called " + name + ".", "Rename one."));
             }
+            coverFields.add(item);
             covers.add(covering);
         }
         return List.copyOf(covers);
+    }
+
+    private double kerfMm(Fields output, List<Covering> covers) {
+        KerfReader kerf = new KerfReader(output, units);
+        for (int cover = 0; cover < covers.size(); cover++) {
+            kerf.check(coverFields.get(cover), covers.get(cover));
+        }
+        return kerf.kerfMm();
     }
 
     private List<Section> files() {

@@ -56,6 +56,7 @@ class BriefTextTest {
                         PrintSpec.body(12.5),
                         Optional.empty(),
                         Optional.empty(),
+                        0,
                         Finish.PLAIN.withDialects("dxf", List.of("polyline")).withDialects("stl", List.of("binary")),
                         List.of(Section.TABLES, Section.STL)));
     }
@@ -83,6 +84,17 @@ class BriefTextTest {
         assertThat(finish.stroke(Operation.CUT_INNER)).isEqualTo(new Colour(0, 0, 255));
         assertThat(finish.stroke(Operation.SCORE)).isEqualTo(new Colour(0, 192, 255));
         assertThat(finish.stroke(Operation.ENGRAVE)).isEqualTo(Finish.PLAIN.stroke(Operation.ENGRAVE));
+    }
+
+    @Test
+    void aCutHasAWidth() {
+        assertThat(project(Briefs.LEAST + "output: { kerf: 0.15 mm }\n").kerfMm())
+                .isEqualTo(0.15);
+        assertThat(project(Briefs.LEAST + "output: { kerf: 0 mm }\n").kerfMm()).isZero();
+        assertThat(project(Briefs.LEAST + """
+                output: { kerf: 0.2 mm }
+                covers: [{ name: a, stock: { sheet: [2 m, 1 m], margin: 0.1 mm }, spacing: 0.2 mm }, { name: b }]
+                """).kerfMm()).isEqualTo(0.2);
     }
 
     @Test
