@@ -1,4 +1,4 @@
-/** Writes DXF files. */
+/** Writes DXF files, and reads outlines from them. */
 module dev.calotte.export.dxf {
     requires transitive dev.calotte.core;
 

@@ -14,11 +14,13 @@ import java.util.function.UnaryOperator;
  * @param start where the cut of an outline begins
  * @param flattenMm how far chords may lie from the arcs that they stand for; arcs stay arcs if absent
  * @param sharedEdges what becomes of an edge along which two pieces lie
+ * @param closing how a file says that an outline is closed, where its format knows more than one way
  */
-public record Contours(Start start, OptionalDouble flattenMm, SharedEdges sharedEdges) {
+public record Contours(Start start, OptionalDouble flattenMm, SharedEdges sharedEdges, Closing closing) {
 
-    /** Outlines begin at a corner, arcs stay arcs, and every outline is cut whole. */
-    public static final Contours PLAIN = new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.EACH);
+    /** Outlines begin at a corner, arcs stay arcs, every outline is cut whole and closed by its flag. */
+    public static final Contours PLAIN =
+            new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.EACH, Closing.FLAG);
 
     /** The finest chords that are worth a machine's while. */
     public static final double LEAST_FLATTEN_MM = 0.001;
@@ -42,12 +44,21 @@ public record Contours(Start start, OptionalDouble flattenMm, SharedEdges shared
         ONCE
     }
 
+    /** How a file says that an outline is closed. */
+    public enum Closing {
+        /** By a flag; no corner is repeated. */
+        FLAG,
+        /** By its first corner, which comes again at the end of an open line: for readers that pass over the flag. */
+        CORNER
+    }
+
     /**
      * Checks the choices.
      *
      * @param start where the cut of an outline begins
      * @param flattenMm at least {@link #LEAST_FLATTEN_MM} if present
      * @param sharedEdges what becomes of an edge along which two pieces lie
+     * @param closing how a file says that an outline is closed
      * @throws IllegalArgumentException if chords are to be finer, or open lines are to begin at an edge
      */
     public Contours {
@@ -67,7 +78,7 @@ public record Contours(Start start, OptionalDouble flattenMm, SharedEdges shared
      * @return a copy
      */
     public Contours withStart(Start place) {
-        return new Contours(place, flattenMm, sharedEdges);
+        return new Contours(place, flattenMm, sharedEdges, closing);
     }
 
     /**
@@ -77,7 +88,7 @@ public record Contours(Start start, OptionalDouble flattenMm, SharedEdges shared
      * @return a copy
      */
     public Contours withFlatten(double toleranceMm) {
-        return new Contours(start, OptionalDouble.of(toleranceMm), sharedEdges);
+        return new Contours(start, OptionalDouble.of(toleranceMm), sharedEdges, closing);
     }
 
     /**
@@ -87,7 +98,17 @@ public record Contours(Start start, OptionalDouble flattenMm, SharedEdges shared
      * @return a copy
      */
     public Contours withSharedEdges(SharedEdges manner) {
-        return new Contours(start, flattenMm, manner);
+        return new Contours(start, flattenMm, manner, closing);
+    }
+
+    /**
+     * The same with outlines that are closed in another way.
+     *
+     * @param way how a file says that an outline is closed
+     * @return a copy
+     */
+    public Contours withClosing(Closing way) {
+        return new Contours(start, flattenMm, sharedEdges, way);
     }
 
     /**

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.contour.Contours.Closing;
 import dev.calotte.contour.Contours.SharedEdges;
 import dev.calotte.contour.Contours.Start;
 import dev.calotte.document.Circle;
@@ -198,5 +199,6 @@ class ContoursTest {
         assertThat(all.flattenMm()).hasValue(0.05);
         assertThat(all.withStart(Start.CORNER).flattenMm()).hasValue(0.05);
         assertThat(ONCE.withFlatten(1).sharedEdges()).isEqualTo(SharedEdges.ONCE);
+        assertThat(EDGE.withClosing(Closing.CORNER).withFlatten(1).closing()).isEqualTo(Closing.CORNER);
     }
 }

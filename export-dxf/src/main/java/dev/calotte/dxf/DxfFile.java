@@ -1,5 +1,6 @@
 package dev.calotte.dxf;
 
+import dev.calotte.contour.Contours.Closing;
 import java.io.IOException;
 import java.util.Collection;
 import java.util.List;
@@ -14,14 +15,16 @@ final class DxfFile {
 
     private final TagWriter tags;
     private final Dialect dialect;
+    private final Closing closing;
     private final List<Scaffold.Line> lines;
     private final Handles handles;
     private final Map<String, String> known = new TreeMap<>();
 
-    DxfFile(TagWriter tags, Dialect dialect) throws IOException {
+    DxfFile(TagWriter tags, Dialect dialect, Closing closing) throws IOException {
         Scaffold scaffold = Scaffold.of(dialect);
         this.tags = tags;
         this.dialect = dialect;
+        this.closing = closing;
         this.lines = scaffold.lines();
         this.handles = new Handles(scaffold);
     }
@@ -34,7 +37,7 @@ final class DxfFile {
             if (line.marks("layers")) {
                 i = layers(i + 1, survey.layers());
             } else if (line.marks("entities")) {
-                content.drawWith(EntityPen.of(dialect, entities()));
+                content.drawWith(EntityPen.of(dialect, entities(), closing));
             } else {
                 put(line);
             }

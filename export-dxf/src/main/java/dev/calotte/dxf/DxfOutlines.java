@@ -9,7 +9,8 @@ import java.util.List;
 
 /**
  * The flat outlines of a DXF file: {@code POLYLINE}, {@code LWPOLYLINE}, {@code CIRCLE}, and {@code LINE} and {@code ARC}
- * joined where their ends lie within a thousandth of a millimetre, in whatever order and direction they stand. Lengths
+ * joined where their ends lie within a thousandth of a millimetre, in whatever order and direction they stand. A polyline
+ * that ends where it began is closed, with or without its flag. Lengths
  * are brought to millimetres by {@code $INSUNITS}, or by {@code $MEASUREMENT} where there is none; without both they are
  * millimetres.
  *

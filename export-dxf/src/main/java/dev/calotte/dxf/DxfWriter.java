@@ -51,7 +51,7 @@ public record DxfWriter(Dialect dialect, Contours contours) {
         Content content = Content.of(followed);
         Survey survey = new Survey(followed.name());
         content.drawWith(survey);
-        new DxfFile(new TagWriter(out), dialect).write(comment(followed), content, survey);
+        new DxfFile(new TagWriter(out), dialect, contours.closing()).write(comment(followed), content, survey);
     }
 
     /** What the file is, and its unit, in one line, since there are readers that take the first comment and no other. */

@@ -1,5 +1,6 @@
 package dev.calotte.dxf;
 
+import dev.calotte.contour.Contours.Closing;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Path;
 import dev.calotte.document.Wireframe;
@@ -16,10 +17,10 @@ abstract class EntityPen implements Pen {
         this.entities = entities;
     }
 
-    static EntityPen of(Dialect dialect, Entities entities) {
+    static EntityPen of(Dialect dialect, Entities entities, Closing closing) {
         return switch (dialect) {
-            case POLYLINE -> new PolylinePen(entities);
-            case LWPOLYLINE -> new LightPen(entities);
+            case POLYLINE -> new PolylinePen(entities, closing);
+            case LWPOLYLINE -> new LightPen(entities, closing);
             case LINES -> new LinesPen(entities);
         };
     }

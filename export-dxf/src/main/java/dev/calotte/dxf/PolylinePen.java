@@ -1,13 +1,17 @@
 package dev.calotte.dxf;
 
+import dev.calotte.contour.Contours.Closing;
 import dev.calotte.document.Path;
 import java.io.IOException;
 
 /** Draws a path as {@code POLYLINE}, with an entity for each of its corners. */
 final class PolylinePen extends EntityPen {
 
-    PolylinePen(Entities entities) {
+    private final Closing closing;
+
+    PolylinePen(Entities entities, Closing closing) {
         super(entities);
+        this.closing = closing;
     }
 
     @Override
@@ -15,13 +19,20 @@ final class PolylinePen extends EntityPen {
         TagWriter tags = begin("POLYLINE", layer, "AcDb2dPolyline");
         tags.whole(66, 1);
         tags.place(10, 0, 0, 0);
-        tags.whole(70, path.isClosed() ? 1 : 0);
+        tags.whole(70, path.isClosed() && closing == Closing.FLAG ? 1 : 0);
         for (int i = 0; i < path.size(); i++) {
-            begin("VERTEX", layer, "AcDb2dVertex").place(10, path.x(i), path.y(i), 0);
+            vertex(layer, path, i);
             if (Bends.bends(path, i)) {
                 tags.fine(42, path.bulge(i));
             }
         }
+        if (path.isClosed() && closing == Closing.CORNER) {
+            vertex(layer, path, 0);
+        }
         begin("SEQEND", layer, "");
+    }
+
+    private void vertex(Layer layer, Path path, int corner) throws IOException {
+        begin("VERTEX", layer, "AcDb2dVertex").place(10, path.x(corner), path.y(corner), 0);
     }
 }

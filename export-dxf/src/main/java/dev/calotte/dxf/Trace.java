@@ -15,7 +15,7 @@ final class Trace {
     private static final double SAME = 1e-6;
 
     private final Origin origin;
-    private final boolean closed;
+    private boolean closed;
     private double[] xyb = new double[12];
     private int size;
     private double radius;
@@ -84,6 +84,7 @@ final class Trace {
         for (int i = 0; i < 3 * size; i++) {
             xyb[i] *= i % 3 == 2 ? 1 : unitMm;
         }
+        closed |= size > 3 && same(0, size - 1);
         dropRepeated();
         if (closed && size == 2 && (xyb[2] != 0 || xyb[5] != 0)) {
             halveArcs();

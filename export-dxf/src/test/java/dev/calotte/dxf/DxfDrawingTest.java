@@ -2,9 +2,13 @@ package dev.calotte.dxf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.calotte.contour.Contours;
+import dev.calotte.contour.Contours.Closing;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +16,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DxfDrawingTest {
@@ -55,6 +60,31 @@ class DxfDrawingTest {
         assertThat(Tags.of(Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {1e-8, -1e-8, 0})))
                         .tags())
                 .noneMatch(tag -> tag.code() == 42);
+    }
+
+    /** For readers that pass over the flag. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Dialect.class,
+            names = {"POLYLINE", "LWPOLYLINE"})
+    void outlineThatIsClosedByItsCornerHasNoFlagAndReadsBackClosed(Dialect dialect) throws IOException {
+        Path outline = Path.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, 0, 0.25});
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new DxfWriter(dialect, Contours.PLAIN.withClosing(Closing.CORNER)).write(Samples.drawing(outline), out);
+        Tags tags = Tags.parse(out.toByteArray());
+        assertThat(tags.entities().get(0).text(70)).isEqualTo("0");
+        assertThat(tags.entities().stream()
+                        .flatMap(entity -> entity.tags().tags().stream())
+                        .filter(tag -> tag.code() == 10)
+                        .map(Tags.Tag::value))
+                .endsWith("0.0", "10.0", "5.0", "0.0");
+        Path read = (Path) DxfOutlines.read(new ByteArrayInputStream(out.toByteArray()))
+                .all()
+                .get(0)
+                .shape();
+        assertThat(read.isClosed()).isTrue();
+        assertThat(read.size()).isEqualTo(3);
+        assertThat(read.bulge(2)).isEqualTo(0.25);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.contour.Contours;
+import dev.calotte.contour.Contours.Closing;
 import dev.calotte.contour.Contours.SharedEdges;
 import dev.calotte.contour.Contours.Start;
 import dev.calotte.problem.Problem.Code;
@@ -18,6 +19,7 @@ final class ContoursReader {
     static Contours read(Fields output, UnitSystem units) {
         Start start = output.read("start", Start.CORNER, Words.of(Start.values()));
         SharedEdges shared = output.read("shared-edges", SharedEdges.EACH, Words.of(SharedEdges.values()));
+        Closing closing = output.read("closing", Closing.FLAG, Words.of(Closing.values()));
         OptionalDouble flatten = output.read("flatten", OptionalDouble.empty(), flatten(units));
         if (start == Start.EDGE && shared == SharedEdges.ONCE) {
             output.refuse(
@@ -29,7 +31,7 @@ final class ContoursReader {
                             "Write start: corner, or shared-edges: each with a spacing of at least the cutter's width."));
             return Contours.PLAIN;
         }
-        return new Contours(start, flatten, shared);
+        return new Contours(start, flatten, shared, closing);
     }
 
     private static Function<Node, OptionalDouble> flatten(UnitSystem units) {

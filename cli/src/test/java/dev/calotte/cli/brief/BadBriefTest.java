@@ -197,6 +197,7 @@ class BadBriefTest {
                 "OK⏎output: {start: middle} | WRONG_VALUE | output.start | 3:10 | The words are corner and edge.",
                 "OK⏎output: {shared-edges: twice} | WRONG_VALUE | output.shared-edges | 3:10 | each and once",
                 "OK⏎output: {start: edge, shared-edges: once} | CONFLICT | output.start | 3:10 | for routers",
+                "OK⏎output: {closing: never} | WRONG_VALUE | output.closing | 3:10 | flag and corner",
                 "OK⏎output: {flatten: 0 mm} | IMPOSSIBLE | output.flatten | 3:10 | for example 0.05 mm",
                 "OK⏎output: {flatten: 2 cm} | IMPOSSIBLE | output.flatten | 3:10 | from 0.001 mm to 10 mm",
                 "OK⏎output: {kerf: -1 mm} | IMPOSSIBLE | output.kerf | 3:10 | below 0",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.contour.Contours;
+import dev.calotte.contour.Contours.Closing;
 import dev.calotte.contour.Contours.SharedEdges;
 import dev.calotte.contour.Contours.Start;
 import dev.calotte.document.Operation;
@@ -109,14 +110,15 @@ class BriefTextTest {
     @Test
     void contoursAreThoseOfTheMachine() {
         assertThat(project(Briefs.LEAST).finish().contours()).isEqualTo(Contours.PLAIN);
-        assertThat(project(Briefs.LEAST + "output: { start: edge, flatten: 0.05 mm, shared-edges: each }\n")
+        assertThat(project(Briefs.LEAST
+                                + "output: { start: edge, flatten: 0.05 mm, shared-edges: each, closing: corner }\n")
                         .finish()
                         .contours())
-                .isEqualTo(new Contours(Start.EDGE, OptionalDouble.of(0.05), SharedEdges.EACH));
+                .isEqualTo(new Contours(Start.EDGE, OptionalDouble.of(0.05), SharedEdges.EACH, Closing.CORNER));
         assertThat(project(Briefs.LEAST + "output: { start: corner, shared-edges: once }\n")
                         .finish()
                         .contours())
-                .isEqualTo(new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.ONCE));
+                .isEqualTo(new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.ONCE, Closing.FLAG));
     }
 
     @Test
