@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,7 @@ class MakeCommandTest {
         Path out = folder.resolve("orchard");
         assertThat(make(Path.of("examples/orchard-house.yaml"), out).code()).isZero();
         assertThat(Runs.contents(out).keySet())
+                .filteredOn(name -> !name.startsWith("svg/templates/"))
                 .containsExactly(
                         "dome.json",
                         "dxf/frame-3d.dxf",
@@ -112,6 +114,36 @@ class MakeCommandTest {
                         "tables/patterns.csv",
                         "tables/sheets.csv",
                         "tables/struts.csv");
+    }
+
+    @Test
+    void everyPatternHasATemplateOfPagesInOneFileAndEachAlone() throws IOException {
+        make(Path.of("examples/orchard-house.yaml"), folder.resolve("out"));
+        Set<String> files = Runs.contents(folder.resolve("out")).keySet();
+        for (String mark : List.of("P1.1", "P1.3", "P2.1", "P2.9")) {
+            String name = "svg/templates/glazing-" + mark;
+            assertThat(files).contains(name + ".svg", name + ".pdf");
+            assertThat(files).filteredOn(file -> file.startsWith(name + "-r")).hasSizeBetween(20, 24);
+        }
+        assertThat(files)
+                .filteredOn(file -> file.startsWith("svg/templates/"))
+                .allMatch(file -> file.matches("svg/templates/glazing-P[12]\\.[1-9](-r\\dc\\d)?\\.svg|.*\\.pdf"));
+    }
+
+    @Test
+    void hubPlatesHaveTemplatesOnThePaperThatIsAskedFor() throws IOException {
+        make(
+                brief(SMALL
+                        + "frame: { hub-plate: { diameter: 120 mm, hole: 10 mm, hole-circle: 80 mm } }\n"
+                        + "output: { page: Letter }\nfiles: [svg]\n"),
+                folder.resolve("out"));
+        Map<String, String> files = Runs.contents(folder.resolve("out"));
+        List<String> plates = files.keySet().stream()
+                .filter(name -> name.matches("svg/templates/H\\d[LR]?\\.svg"))
+                .toList();
+        assertThat(plates)
+                .isNotEmpty()
+                .allSatisfy(name -> assertThat(files.get(name)).contains("width=\"215.9mm\" height=\"279.4mm\""));
     }
 
     @ParameterizedTest

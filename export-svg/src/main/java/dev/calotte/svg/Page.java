@@ -17,7 +17,7 @@ final class Page {
 
     private static final String INK = "#000000";
     private static final String GREY = "#8c8c8c";
-    private static final String FONT = "Arial, Helvetica, sans-serif";
+    static final String FONT = "Arial, Helvetica, sans-serif";
 
     /** The height of the capitals of common sans-serif typefaces, as a part of the size of the type. */
     private static final double CAPITALS = 0.72;
@@ -127,14 +127,18 @@ final class Page {
         stroke(xml, line.weight()).close();
     }
 
-    /** The height of the letters is given by their capitals, and their place by the middle of these. */
     private void put(Xml xml, Label label) throws IOException {
+        put(xml, label, picture.heightMm());
+    }
+
+    /** The height of the letters is given by their capitals, and their place by the middle of these. */
+    static void put(Xml xml, Label label, double pageHeightMm) throws IOException {
         if (label.heightMm() <= 0) {
             throw new IllegalArgumentException("the label " + label.text() + " has no height");
         }
         xml.open("text")
                 .with("x", label.x())
-                .with("y", picture.heightMm() - label.y() + label.heightMm() / 2)
+                .with("y", pageHeightMm - label.y() + label.heightMm() / 2)
                 .with("font-size", label.heightMm() / CAPITALS)
                 .with("text-anchor", label.anchor().name().toLowerCase(Locale.ROOT))
                 .close(label.text());

@@ -1,6 +1,7 @@
 package dev.calotte.svg;
 
 import dev.calotte.document.Arc;
+import dev.calotte.svg.paper.Ink;
 import dev.calotte.units.NumberText;
 
 /** Builds the commands of a path in a page whose y points down, from places whose y points up. */
@@ -30,6 +31,18 @@ final class PathText {
         last = next;
         text.append('L').append(last);
         return this;
+    }
+
+    /** A chain of lines that was cut somewhere, so that sides too short to be told may stand at its ends. */
+    void chain(double[] xy) {
+        move(xy[0], xy[1]);
+        int end = Ink.isClosed(xy) ? xy.length - 2 : xy.length;
+        for (int i = 2; i < end; i += 2) {
+            if (!place(xy[i], xy[i + 1]).equals(last)) {
+                line(xy[i], xy[i + 1]);
+            }
+        }
+        text.append(end < xy.length ? "Z" : "");
     }
 
     /** Half a circle to the opposite place, counter-clockwise as seen on the page. */

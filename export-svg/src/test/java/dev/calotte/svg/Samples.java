@@ -58,6 +58,18 @@ final class Samples {
         return new Drawing("panels/P1", "Panel", 140, 180, List.of(new Drawing.Part(mark, "by hand", List.of(shapes))));
     }
 
+    /** A pattern with the reference that stands beside each. */
+    static Drawing pattern(String name, Shape... shapes) {
+        return new Drawing(
+                name,
+                "Cover glazing, P1, cut 5",
+                7000,
+                7000,
+                List.of(
+                        new Drawing.Part("P1", "5 pieces", List.of(shapes)),
+                        new Drawing.Part("REF-100", "100 mm", List.of(Path.open(Operation.REF, 6000, 5, 6100, 5)))));
+    }
+
     static Drawing letterF() {
         return new Drawing(
                 "panels/F",

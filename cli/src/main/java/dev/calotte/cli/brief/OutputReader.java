@@ -5,11 +5,17 @@ import dev.calotte.export.Colour;
 import dev.calotte.export.Exporter;
 import dev.calotte.export.Exporters;
 import dev.calotte.export.Finish;
+import dev.calotte.export.PageSize;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Reads the section {@code output}: how files are finished. */
 final class OutputReader {
+
+    private static final Map<String, PageSize> PAGES =
+            new TreeMap<>(Map.of("A4", PageSize.A4, "Letter", PageSize.LETTER));
 
     private final Fields output;
     private Finish finish = Finish.PLAIN;
@@ -22,9 +28,9 @@ final class OutputReader {
         OutputReader reader = new OutputReader(output);
         reader.dialects();
         reader.lineWidth(units);
+        reader.page();
         reader.finish = reader.finish.withContours(ContoursReader.read(output, units));
         reader.operations(output.section("operations"));
-        output.later("page");
         output.close();
         return reader.finish;
     }
@@ -46,6 +52,11 @@ final class OutputReader {
             double widthMm = output.read("line-width", 1.0, Measured.lineWidth(units));
             finish = finish.withLine(widthMm);
         }
+    }
+
+    private void page() {
+        PageSize page = output.read("page", finish.page(), Words.meaning(PAGES));
+        finish = finish.withPage(page);
     }
 
     private void operations(Fields operations) {

@@ -36,6 +36,13 @@ final class Words<T> implements Function<Node, T> {
         return words;
     }
 
+    /** Words with what each of them means, in the order of the map. */
+    static <T> Words<T> meaning(Map<String, T> meanings) {
+        Words<T> words = new Words<>(List.of());
+        words.meanings.putAll(meanings);
+        return words;
+    }
+
     /** A constant as the brief writes it. */
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -27,7 +27,13 @@ import java.util.stream.Stream;
 public final class ResultFolder {
 
     private static final List<String> OWN = List.of(
-            "dome\\.json", "tables/[^/]+\\.csv", "dxf/.+\\.dxf", "svg/.+\\.svg", "stl/.+\\.stl", "stl/[^/]+\\.3mf");
+            "dome\\.json",
+            "tables/[^/]+\\.csv",
+            "dxf/.+\\.dxf",
+            "svg/.+\\.svg",
+            "svg/templates/[^/]+\\.pdf",
+            "stl/.+\\.stl",
+            "stl/[^/]+\\.3mf");
     private static final int BUFFER = 1 << 16;
     private static final int MOST_TRIES = 1000;
 

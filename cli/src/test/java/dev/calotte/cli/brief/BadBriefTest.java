@@ -206,7 +206,7 @@ class BadBriefTest {
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {sheet: [2, 1], margin: 0.1}}] | CONFLICT | covers[0].spacing | 4:10 | pieces keep 0 mm apart",
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {sheet: [2, 1]}, spacing: 1}] | CONFLICT | covers[0].stock | 4:20 | Set margin to 0.1 mm or more",
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {roll: 2}, spacing: 1}] | CONFLICT | covers[0].stock | 4:20 | Set margin to 0.1 mm or more",
-                "OK⏎output: {page: A4} | NOT_IN_THIS_VERSION | output.page | 3:10 | does not read it",
+                "OK⏎output: {page: a4} | WRONG_VALUE | output.page | 3:10 | The words are A4 and Letter",
                 "OK⏎files: [tables, book] | NOT_IN_THIS_VERSION | files[1] | 3:17 | tables, dxf, svg or stl",
                 "OK⏎files: [pdf] | WRONG_VALUE | files[0] | 3:9 | tables, dxf, svg and stl",
                 "OK⏎files: [svg, svg] | WRONG_VALUE | files[1] | 3:14 | already",

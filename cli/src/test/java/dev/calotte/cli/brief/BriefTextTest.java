@@ -19,6 +19,7 @@ import dev.calotte.model.Board;
 import dev.calotte.model.Card;
 import dev.calotte.model.ModelKind;
 import dev.calotte.model.ModelSpec;
+import dev.calotte.export.PageSize;
 import dev.calotte.parts.Joinery;
 import dev.calotte.solid.PrintSpec;
 import dev.calotte.sphere.Breakdown;
@@ -144,6 +145,13 @@ class BriefTextTest {
                         new Board(609.6, 304.8, 3.175, 0.2, -0.05, OptionalDouble.of(24)),
                         new Card(297, 210, 7),
                         List.of(ModelKind.PANELS, ModelKind.SLOTTED)));
+    }
+
+    @Test
+    void templatesAreForThePaperAtHand() {
+        assertThat(project(Briefs.LEAST + "output: { page: Letter }\n").finish().page())
+                .isEqualTo(PageSize.LETTER);
+        assertThat(project(Briefs.LEAST).finish().page()).isEqualTo(PageSize.A4);
     }
 
     @Test
