@@ -41,7 +41,7 @@ final class OverviewPage {
         PageFrame frame = new PageFrame(tiling.layout().size())
                 .titled(drawing.title())
                 .placed(place())
-                .noted("Thick lines: cut. Broken lines: fold. Dash-dotted lines: for reference.")
+                .noted(PageFrame.LINES)
                 .with(grid())
                 .with(small(tiling.inks()));
         List<String> steps = Letters.wrapped(steps(), PageFrame.SMALL, room.width());

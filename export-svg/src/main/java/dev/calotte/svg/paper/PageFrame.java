@@ -11,6 +11,7 @@ final class PageFrame {
 
     static final double SMALL = 2.5;
     static final double NORMAL = 3.5;
+    static final String LINES = "Thick lines: cut. Broken lines: fold. Dash-dotted lines: for reference.";
     private static final String ACTUAL_SIZE = "Print at 100 % (actual size)";
     private static final double LINE = 4.2;
 

@@ -11,7 +11,6 @@ final class TilePage {
 
     private static final double CROSS_ARM = 4;
     private static final String CHECK = "Check all four rulers with a tape.";
-    private static final String LINES = " Thick lines: cut. Dash-dotted lines: for reference.";
     private static final String JOIN =
             " Cut off dotted edges, lay the page on those left and above, cross on cross, tape.";
 
@@ -26,7 +25,7 @@ final class TilePage {
         this.window = tiling.layout().window();
         this.frame = new PageFrame(tiling.layout().size())
                 .titled(drawing.title())
-                .noted(CHECK + (tiling.isOnePage() ? LINES : JOIN));
+                .noted(CHECK + (tiling.isOnePage() ? " " + PageFrame.LINES : JOIN));
     }
 
     /** The pattern on its only page. */
