@@ -15,8 +15,9 @@ import java.util.OptionalDouble;
  * @param lengthMm their length in all
  * @param utilisation how much of it becomes struts or rails, from 0 to 1
  * @param price what they cost, if all bars have a price
+ * @param planned whether the cuts were planned; if not, it is an estimate that a plan may better
  */
-public record BarUse(int count, double lengthMm, double utilisation, OptionalDouble price) {
+public record BarUse(int count, double lengthMm, double utilisation, OptionalDouble price, boolean planned) {
 
     static BarUse of(BarPlan plan, List<Bar> stock) {
         List<Bar> used = plan.bars().stream().map(CutBar::bar).toList();
@@ -30,7 +31,8 @@ public record BarUse(int count, double lengthMm, double utilisation, OptionalDou
                                 .map(Bar::terms)
                                 .mapToDouble(terms -> terms.price().orElseThrow())
                                 .sum())
-                        : OptionalDouble.empty());
+                        : OptionalDouble.empty(),
+                true);
     }
 
     /** What the cuts weigh, if a metre of all bars weighs the same. */

@@ -7,7 +7,7 @@ import java.util.Optional;
  * The domes that could stand in the place of another, ranked.
  *
  * <p>All are computed but for how their pieces lie on sheets and rolls, which takes longest: that is done for the
- * leaders alone. What the others take is estimated: as if their pieces lay as close as those of the first dome in the
+ * leaders alone. Bars of frames with many kinds of struts are estimated as well, but for the own dome. What the others take is estimated: as if their pieces lay as close as those of the first dome in the
  * order of candidates that fits, the own one if it does. Leaders are that one, then those that the estimates leave
  * unbeaten, then the first by the column; as many as the {@link Effort} says, fewer if they have very many pieces.
  *

@@ -6,6 +6,7 @@ import dev.calotte.choose.CoverPlan;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.nest.BarPlan;
+import dev.calotte.nest.Cut;
 import dev.calotte.nest.Layout;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Patterns;
@@ -27,16 +28,29 @@ import java.util.stream.Stream;
  */
 record Draft(Candidate candidate, DomeSpec spec, Parts parts, List<CoverFit> fits, Optional<BarUse> bars) {
 
+    /** The best plan for more kinds of cuts takes long; the own dome has the plan that is made for it elsewhere. */
+    private static final int MOST_PLANNED = 10;
+
     /** The exception says why the candidate cannot be built. */
     static Draft of(Request request, Candidate candidate) {
         DomeSpec spec = new CandidateSize(request).of(candidate);
         Parts parts = Parts.of(Dome.of(spec), request.joinery());
-        List<Bar> bars = request.bars();
-        Optional<BarPlan> plan = bars.isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, bars));
         List<CoverFit> fits = request.covers().stream()
                 .map(cladding -> CoverFit.of(Patterns.of(parts, cladding.cover()), cladding.stocks()))
                 .toList();
-        return new Draft(candidate, spec, parts, fits, plan.map(of -> BarUse.of(of, bars)));
+        return new Draft(candidate, spec, parts, fits, bars(request, candidate, parts));
+    }
+
+    private static Optional<BarUse> bars(Request request, Candidate candidate, Parts parts) {
+        List<Bar> bars = request.bars();
+        if (bars.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Cut> cuts = BarNeeds.of(parts);
+        return Optional.of(
+                candidate.own() || cuts.size() <= MOST_PLANNED
+                        ? BarUse.of(BarPlan.of(cuts, bars), bars)
+                        : BarEstimate.of(cuts, bars));
     }
 
     boolean fitsStock() {

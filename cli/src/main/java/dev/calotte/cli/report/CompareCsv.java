@@ -47,6 +47,7 @@ public final class CompareCsv {
             "utilisation",
             "bars",
             "bars_m",
+            "bars_planned",
             "joints_m",
             "seams_m",
             "width_mm",
@@ -168,7 +169,8 @@ public final class CompareCsv {
                 any ? number(row.stocks().stream().mapToDouble(StockUse::rollMm).sum() / 1000, 3) : "",
                 number(row.utilisation(), 6),
                 bars.map(use -> Integer.toString(use.count())).orElse(""),
-                bars.map(use -> number(use.lengthMm() / 1000, 3)).orElse(""));
+                bars.map(use -> number(use.lengthMm() / 1000, 3)).orElse(""),
+                bars.map(use -> yes(use.planned())).orElse(""));
     }
 
     private static List<String> work(Work work) {

@@ -158,6 +158,7 @@ public final class CompareJson {
         BarUse use = row.bars().get();
         json.object("bars", () -> {
             json.integer("used", use.count());
+            json.flag("planned", use.planned());
             json.number("length", use.lengthMm());
             json.number("utilisation", use.utilisation());
             number("price", use.price());

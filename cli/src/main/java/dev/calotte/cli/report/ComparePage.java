@@ -104,11 +104,14 @@ public final class ComparePage {
         add("= the brief's own dome" + ownDiffers() + ".");
         add("* no other dome is as good in " + criteria() + " and better in one of them.");
         if (rows.stream().anyMatch(row -> !row.planned())) {
-            add("~ what covers take and cost is estimated here: parts were laid on stock for "
+            add("~ what covers take and cost is estimated: parts were laid on stock for "
                     + rows.stream()
                             .filter(row -> row.planned() && !row.stocks().isEmpty())
                             .count()
                     + " domes only. --plans and --steps do more.");
+        }
+        if (rows.stream().flatMap(row -> row.bars().stream()).anyMatch(use -> !use.planned())) {
+            add("~ bars are estimated where a frame has many kinds of struts; a plan may need a little less.");
         }
         rows.stream()
                 .filter(row -> row.work().isClose())
@@ -157,7 +160,7 @@ public final class ComparePage {
         });
         boolean known = rows.stream().anyMatch(row -> row.perRoom().isPresent());
         if (!priced.isEmpty()) {
-            add("Price: of " + String.join(" and ", priced) + ".");
+            add("Price: of " + String.join(", ", priced) + ".");
         }
         if (known) {
             add("Per room: " + (priced.isEmpty() ? "the stock in square metres" : "the price")

@@ -102,11 +102,12 @@ final class CompareTable {
             add("used", "%", row -> whole(row.utilisation(), 100));
         }
         if (all.stream().anyMatch(row -> row.bars().isPresent())) {
-            add(
-                    "bars",
-                    "",
-                    row -> row.bars().map(BarUse::count).map(String::valueOf).orElse(UNKNOWN));
+            add("bars", "", row -> row.bars().map(CompareTable::bars).orElse(UNKNOWN));
         }
+    }
+
+    private static String bars(BarUse use) {
+        return use.count() + (use.planned() ? "" : "~");
     }
 
     private void addIfKnown(String name, String unit, Function<Compared, OptionalDouble> value) {
