@@ -103,6 +103,12 @@ final class NetKit {
         return Math.min(Label.USUAL_MM, tabs.shell().inradiusMm(panel) / LETTERS_IN_RADIUS);
     }
 
+    /** A number that is another one upside down has a point at its end. */
+    private static String text(int number) {
+        String digits = Integer.toString(number);
+        return digits.matches("[0689]*[69][0689]*") ? digits + "." : digits;
+    }
+
     /** On the tab, or inside the side that has none. */
     private Label number(NetPiece piece, int side) {
         List<Vector2D> corners = piece.corners(side / 3);
@@ -117,7 +123,7 @@ final class NetKit {
             height = Math.min(height, 0.7 * tabs.widthMm(side));
         }
         return new Label(
-                Integer.toString(numbers.get(tabs.shell().strut(side))),
+                text(numbers.get(tabs.shell().strut(side))),
                 new Vector2D(0.5, from, 0.5, to).add(off, out),
                 StrictMath.atan2(along.getY(), along.getX()),
                 height);

@@ -201,7 +201,7 @@ class FoldedNetTest {
         Map<String, List<Boolean>> onTab = new TreeMap<>();
         for (NetPiece piece : net.pieces()) {
             for (Label label : kit.labels(piece)) {
-                if (label.text().matches("\\d+")) {
+                if (label.text().matches("\\d+\\.?")) {
                     boolean tab = piece.border().stream()
                             .filter(net.tabs()::has)
                             .anyMatch(side -> holds(tab(net, piece, side), label));
@@ -258,6 +258,17 @@ class FoldedNetTest {
             }
         }
         assertThat(net("orchard", Models.orchard(), false).pieces()).hasSizeLessThanOrEqualTo(6);
+    }
+
+    @Test
+    void numbersThatAreOthersUpsideDownHaveAPoint() {
+        Net net = net("panels", Models.orchard(), true);
+        assertThat(new NetKit(net.parts(), net.tabs(), net.pieces())
+                        .parts().stream()
+                                .flatMap(part -> part.labels().stream())
+                                .map(Label::text))
+                .contains("6.", "9.", "66.", "89.", "8", "88", "16")
+                .doesNotContain("6", "9", "66");
     }
 
     @Test
