@@ -161,6 +161,27 @@ class TemplateJoinTest {
         });
     }
 
+    /** The right half of a circle round 300, 300 as one side of bulge 1, and the way back. */
+    @ParameterizedTest
+    @EnumSource(PageSize.class)
+    void sidesThatAreArcsStayRoundToAHundredthOfAMillimetre(PageSize size) throws IOException {
+        Path half =
+                Path.closed(Operation.CUT_OUTER, new double[] {300, 40, 300, 560, 299, 300}, new double[] {1, 0, 0});
+        List<double[]> sides = joined(Printed.pages(Samples.pattern("panels/P1", half), size), "CUT_OUTER", size);
+        double[] bounds = bounds(sides);
+        assertThat(bounds[2] - bounds[0]).isCloseTo(261, within(0.011));
+        assertThat(bounds[3] - bounds[1]).isCloseTo(520, within(1e-3));
+        double x = bounds[2] - 260;
+        double y = (bounds[1] + bounds[3]) / 2;
+        assertThat(sides.stream().filter(s -> Math.min(s[0], s[2]) > x + 0.1))
+                .hasSizeGreaterThan(60)
+                .allSatisfy(s -> {
+                    assertThat(Math.hypot(s[0] - x, s[1] - y)).isCloseTo(260, within(0.02));
+                    assertThat(Math.hypot((s[0] + s[2]) / 2 - x, (s[1] + s[3]) / 2 - y))
+                            .isCloseTo(260, within(0.02));
+                });
+    }
+
     /** A cross is drawn whole on each page that has it, so both ends of its lines are found again. */
     @ParameterizedTest
     @EnumSource(PageSize.class)
