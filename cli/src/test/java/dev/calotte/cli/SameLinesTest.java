@@ -29,6 +29,8 @@ class SameLinesTest {
             Pattern.compile("inkscape:groupmode=\"layer\" .*id=\"(\\w+)\"|<path .*? d=\"(.+?)\"");
     private static final Pattern COMMAND = Pattern.compile("([MLAZ])([^MLAZ]*)");
 
+    private static final List<String> CIRCLE = List.of("M", "A", "A", "Z");
+
     @TempDir
     private Path folder;
 
@@ -118,12 +120,12 @@ class SameLinesTest {
             }
             switch (entity.getOrDefault(0, "")) {
                 case "POLYLINE" -> closed = entity.getOrDefault(70, "0").strip().equals("1");
-                case "VERTEX" -> corners.add(new double[] {number(entity, 10), number(entity, 20)});
+                case "VERTEX" -> corners.add(new double[] {number(entity, 10), number(entity, 20), bulge(entity)});
                 case "CIRCLE" ->
                     of(layers, entity.get(8))
                             .add(new double[] {number(entity, 10), number(entity, 20), number(entity, 40)});
                 case "SEQEND" -> {
-                    addSides(of(layers, entity.get(8)), corners, closed);
+                    addSides(of(layers, entity.get(8)), inQuarters(corners, closed), closed);
                     corners.clear();
                 }
                 default -> {}
@@ -132,6 +134,37 @@ class SameLinesTest {
             entity.put(0, lines[i + 1]);
         }
         return layers;
+    }
+
+    private static double bulge(Map<Integer, String> entity) {
+        return entity.containsKey(42) ? number(entity, 42) : 0;
+    }
+
+    /**
+     * Corners of x, y and the radius of the side that begins there, 0 of a straight one and below 0 clockwise; arcs in equal
+     * parts of a quarter turn at most, as SVG has them. The bulge is the tangent of a quarter of the angle.
+     */
+    private static List<double[]> inQuarters(List<double[]> corners, boolean closed) {
+        List<double[]> all = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            double[] from = corners.get(i);
+            double[] to = corners.get((i + 1) % corners.size());
+            double sweep = 4 * Math.atan(from[2]);
+            boolean arc = from[2] != 0 && (closed || i < corners.size() - 1);
+            double chord = Math.hypot(to[0] - from[0], to[1] - from[1]);
+            double radius = arc ? chord / 2 / Math.sin(sweep / 2) : 0;
+            all.add(new double[] {from[0], from[1], radius});
+            double towards = Math.atan2(to[1] - from[1], to[0] - from[0]);
+            double start = towards - sweep / 2 - Math.PI / 2;
+            double x = from[0] - radius * Math.cos(start);
+            double y = from[1] - radius * Math.sin(start);
+            long parts = arc ? (long) Math.ceil(Math.abs(sweep) / (Math.PI / 2)) : 1;
+            for (int part = 1; part < parts; part++) {
+                double angle = start + sweep * part / parts;
+                all.add(new double[] {x + radius * Math.cos(angle), y + radius * Math.sin(angle), radius});
+            }
+        }
+        return all;
     }
 
     private static double number(Map<Integer, String> entity, int code) {
@@ -144,8 +177,11 @@ class SameLinesTest {
 
     private static void addSides(List<double[]> sides, List<double[]> corners, boolean closed) {
         for (int i = 1; i < corners.size() + (closed ? 1 : 0); i++) {
+            double[] from = corners.get(i - 1);
             double[] to = corners.get(i % corners.size());
-            sides.add(new double[] {corners.get(i - 1)[0], corners.get(i - 1)[1], to[0], to[1]});
+            if (from[0] != to[0] || from[1] != to[1]) {
+                sides.add(new double[] {from[0], from[1], to[0], to[1], from[2]});
+            }
         }
     }
 
@@ -158,33 +194,39 @@ class SameLinesTest {
         for (MatchResult found : LAYER_OR_PATH.matcher(text).results().toList()) {
             if (found.group(1) != null) {
                 layer = found.group(1);
-            } else if (found.group(2).contains("A")) {
+            } else if (COMMAND.matcher(found.group(2)).results().map(c -> c.group(1)).toList().equals(CIRCLE)) {
                 of(layers, layer).add(circle(found.group(2), height));
             } else {
-                List<double[]> corners = new ArrayList<>();
-                COMMAND.matcher(found.group(2))
-                        .results()
-                        .filter(command -> !command.group(2).isEmpty())
-                        .forEach(command -> corners.add(upright(numbers(command.group(2)), height)));
-                addSides(of(layers, layer), corners, found.group(2).endsWith("Z"));
+                addSides(of(layers, layer), corners(found.group(2), height), found.group(2).endsWith("Z"));
             }
         }
         return layers;
     }
 
+    /** An arc is told at its end; its radius belongs to the corner where it begins. */
+    private static List<double[]> corners(String path, double height) {
+        List<double[]> corners = new ArrayList<>();
+        for (MatchResult command : COMMAND.matcher(path).results().toList()) {
+            if (command.group(1).equals("Z")) {
+                continue;
+            }
+            double[] n = numbers(command.group(2));
+            if (command.group(1).equals("A")) {
+                corners.get(corners.size() - 1)[2] = n[4] == 0 ? n[0] : -n[0];
+            }
+            corners.add(new double[] {n[n.length - 2], height - n[n.length - 1], 0});
+        }
+        return corners;
+    }
+
     /** Two halves: each begins where the other ends, so the centre lies in the middle. */
     private static double[] circle(String path, double height) {
         List<MatchResult> commands = COMMAND.matcher(path).results().toList();
-        assertThat(commands).extracting(command -> command.group(1)).containsExactly("M", "A", "A", "Z");
         double[] from = numbers(commands.get(0).group(2));
         double[] over = numbers(commands.get(1).group(2));
         double[] back = numbers(commands.get(2).group(2));
         assertThat(List.of(back[5], back[6])).containsExactly(from[0], from[1]);
         return new double[] {(from[0] + over[5]) / 2, height - (from[1] + over[6]) / 2, over[0]};
-    }
-
-    private static double[] upright(double[] xy, double height) {
-        return new double[] {xy[0], height - xy[1]};
     }
 
     private static double[] numbers(String words) {
