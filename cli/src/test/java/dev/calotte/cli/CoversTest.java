@@ -172,6 +172,7 @@ class CoversTest {
                 covers:
                   - { name: a, stock: { sheet: [1000.001, 866.026], price: 46 }, split: when-it-saves }
                   - { name: b, stock: { sheet: [6000, 4000] }, split: when-it-saves }
+                output: { shared-edges: once }
                 """;
         JsonNode json = made(brief);
         JsonNode saving = json.at("/covers/0/seamSaving");

@@ -194,10 +194,17 @@ class SameLinesTest {
         for (MatchResult found : LAYER_OR_PATH.matcher(text).results().toList()) {
             if (found.group(1) != null) {
                 layer = found.group(1);
-            } else if (COMMAND.matcher(found.group(2)).results().map(c -> c.group(1)).toList().equals(CIRCLE)) {
+            } else if (COMMAND.matcher(found.group(2))
+                    .results()
+                    .map(c -> c.group(1))
+                    .toList()
+                    .equals(CIRCLE)) {
                 of(layers, layer).add(circle(found.group(2), height));
             } else {
-                addSides(of(layers, layer), corners(found.group(2), height), found.group(2).endsWith("Z"));
+                addSides(
+                        of(layers, layer),
+                        corners(found.group(2), height),
+                        found.group(2).endsWith("Z"));
             }
         }
         return layers;

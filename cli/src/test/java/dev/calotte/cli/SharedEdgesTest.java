@@ -28,10 +28,24 @@ class SharedEdgesTest {
         assertThat(result.code()).isEqualTo(2);
         assertThat(result.err())
                 .contains("covers[0].spacing")
-                .contains("the pieces lie edge to edge: on sheets/skin-01 ")
+                .contains("cuts lie on each other: on sheets/skin-01 ")
                 .contains("would be cut twice")
                 .contains("output: { shared-edges: once }");
         assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    /** Two cuts, each moved outwards by half of the kerf, meet in the middle of what is between the pieces. */
+    @Test
+    void piecesAsFarApartAsTheKerfShareTheirCut() throws IOException {
+        String brief = TIGHT.replace("1500 mm }", "1500 mm, margin: 1 mm }\n    spacing: 0.2 mm");
+        Runs.Result each = make(brief + "output: { kerf: 0.2 mm }\n");
+        assertThat(each.code()).isEqualTo(2);
+        assertThat(each.err()).contains("covers[0].spacing").contains("sheets/skin-01-kerf0.2 ");
+        assertThat(make(brief + "output: { kerf: 0.2 mm, shared-edges: once }\n")
+                        .code())
+                .isZero();
+        assertThat(Files.readString(folder.resolve("out/dxf/sheets/skin-01-kerf0.2.dxf")))
+                .contains(" kerf, shared edges cut once, millimetres\r\n");
     }
 
     @Test

@@ -186,8 +186,9 @@ class StockFilesTest {
         Path brief = folder.resolve("k.yaml");
         Files.writeString(
                 brief,
-                BRIEF.replace("edge: 10", "edge: 10\n    spacing: 1").replace("roll: 1500", "roll: 1500, margin: 2")
-                        + "output: { kerf: 0.2 mm }\n");
+                BRIEF.replace("edge: 10", "edge: 10\n    spacing: 1")
+                        .replace("roll: 1500", "roll: 1500, margin: 2")
+                        .replace("output: { shared-edges: once }", "output: { kerf: 0.2 mm }"));
         Path out = folder.resolve("kerf");
         assertThat(Runs.run("make", brief.toString(), "--out", out.toString()).err())
                 .isEmpty();

@@ -6,6 +6,7 @@ import dev.calotte.contour.Contours.SharedEdges;
 import dev.calotte.contour.DoubleCuts;
 import dev.calotte.document.Drawing;
 import dev.calotte.drawing.CoverSheets;
+import dev.calotte.drawing.Kerf;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
 import dev.calotte.problem.Problem.Code;
@@ -13,7 +14,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Looks for sheets on which pieces lie edge to edge, though every piece is to be cut by itself. */
+/**
+ * Looks for sheets on which cuts lie on each other, though every piece is to be cut by itself: where pieces lie edge to
+ * edge, or, once cut lines are moved for a kerf, where they are as far apart as the kerf is wide.
+ */
 public final class CutCheck {
 
     private CutCheck() {}
@@ -33,6 +37,7 @@ public final class CutCheck {
         for (CoverPlan plan : contents.plans()) {
             int cover = contents.covers().indexOf(plan.fit());
             CoverSheets.of(plan, contents.units()).stream()
+                    .map(sheet -> contents.kerfMm() > 0 ? new Kerf(contents.kerfMm()).of(sheet) : sheet)
                     .flatMap(sheet -> problem(sheet, cover).stream())
                     .findFirst()
                     .ifPresent(problems::add);
@@ -47,8 +52,8 @@ public final class CutCheck {
                 .map(twice -> new Problem(
                         Code.CONFLICT,
                         "covers[" + cover + "].spacing",
-                        "the pieces lie edge to edge: on " + sheet.name() + " " + twice.text() + ".",
-                        "Write a spacing of at least the width of the cut, or output: { shared-edges: once } for a laser"
+                        "cuts lie on each other: on " + sheet.name() + " " + twice.text() + ".",
+                        "Write a spacing larger than the width of the cut, or output: { shared-edges: once } for a laser"
                                 + " that cuts shared edges once."));
     }
 }
