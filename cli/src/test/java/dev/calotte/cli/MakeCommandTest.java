@@ -74,6 +74,7 @@ class MakeCommandTest {
                         "svg/drawings/elevation.svg",
                         "svg/drawings/hubs.svg",
                         "svg/drawings/panels.svg",
+                        "svg/drawings/patches.svg",
                         "svg/drawings/plan.svg",
                         "svg/drawings/rows.svg",
                         "svg/drawings/step-01.svg",

@@ -21,6 +21,7 @@ final class PatchMaking {
     private final double[] lengths;
     private final List<Integer> order = new ArrayList<>();
     private final List<Seam> seams = new ArrayList<>();
+    private final Map<Integer, Integer> placeOf = new TreeMap<>();
 
     private PatchMaking(PanelNet net, double[] lengths) {
         this.net = net;
@@ -59,12 +60,12 @@ final class PatchMaking {
     private void strip(List<Integer> panels) {
         int first = order.size() + 1;
         order.addAll(panels);
-        Map<Integer, Integer> placeOf = new TreeMap<>();
         for (int i = 0; i < panels.size(); i++) {
             int panel = panels.get(i);
             int place = first + i;
             neighbours(panel, placeOf.keySet()).stream()
                     .distinct()
+                    .filter(other -> placeOf.get(other) >= first)
                     .sorted(Comparator.comparing(placeOf::get).reversed())
                     .forEach(other -> seam(List.of(place), List.of(placeOf.get(other)), shared(panel, other)));
             placeOf.put(panel, place);
@@ -158,6 +159,6 @@ final class PatchMaking {
     }
 
     private List<Integer> places(List<Integer> panels) {
-        return panels.stream().map(panel -> order.indexOf(panel) + 1).sorted().toList();
+        return panels.stream().map(placeOf::get).sorted().toList();
     }
 }

@@ -178,7 +178,9 @@ final class PatchSorting {
             this.number = number;
             this.making = making;
             this.symmetric = symmetric;
-            this.order = making.order().stream().map(first.panels()::indexOf).toList();
+            Map<Integer, Integer> placeOf = new TreeMap<>();
+            first.panels().forEach(panel -> placeOf.put(panel, placeOf.size()));
+            this.order = making.order().stream().map(placeOf::get).toList();
         }
 
         void addTo(Map<Integer, Patch> patches) {

@@ -18,6 +18,7 @@ public final class DomeDrawings {
     public static List<Picture> of(Subject subject) {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(PlanDrawing.of(subject));
+        drafts.addAll(PatchesDrawing.of(subject));
         drafts.add(ElevationDrawing.of(subject));
         drafts.add(RowsDrawing.of(subject));
         drafts.addAll(PanelSheets.of(subject));

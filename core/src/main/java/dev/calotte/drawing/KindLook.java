@@ -15,15 +15,15 @@ final class KindLook {
     private KindLook() {}
 
     static Facet facet(List<Vector2D> corners, PanelKind kind, Weight weight, String title) {
-        return new Facet(xy(corners), kind.number(), hatch(kind), weight, title);
+        return new Facet(xy(corners), kind.number(), hatch(kind.hand()), weight, title);
     }
 
     static List<Double> xy(List<Vector2D> corners) {
         return corners.stream().flatMap(c -> Stream.of(c.getX(), c.getY())).toList();
     }
 
-    static Hatch hatch(PanelKind kind) {
-        return switch (kind.hand()) {
+    static Hatch hatch(Hand hand) {
+        return switch (hand) {
             case LEFT -> Hatch.RISING;
             case RIGHT -> Hatch.FALLING;
             case NONE -> Hatch.NONE;

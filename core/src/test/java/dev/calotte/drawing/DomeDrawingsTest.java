@@ -3,6 +3,8 @@ package dev.calotte.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.assembly.Patch;
+import dev.calotte.assembly.Patches;
 import dev.calotte.assembly.PieceMarks;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Facet;
@@ -10,6 +12,7 @@ import dev.calotte.document.Picture.Label;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Hub;
 import dev.calotte.dome.Panel;
+import dev.calotte.dome.Strut;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
@@ -102,6 +105,34 @@ class DomeDrawingsTest {
                     .as(mark)
                     .isTrue();
         }
+    }
+
+    /** Each panel bears its patch and its place in it, and strong lines part patches: struts with one side in each. */
+    @ParameterizedTest
+    @MethodSource("domes")
+    void patchesShowEveryPanelOnceAndWherePatchesMeet(Dome dome) {
+        List<Picture> pictures = drawings(dome, "patches");
+        Patches patches = Patches.of(DrawnDomes.subject(dome).parts());
+        int parting = 0;
+        for (Strut strut : dome.struts()) {
+            List<Patch> beside = dome.panels().stream()
+                    .filter(panel -> panel.struts().contains(strut.index()))
+                    .map(patches::of)
+                    .toList();
+            boolean inside = beside.size() == 2 && beside.get(0).equals(beside.get(1));
+            parting += inside || beside.isEmpty() ? 0 : 1;
+        }
+        for (Patch patch : patches.patches()) {
+            for (int i = 1; i <= patch.panels().size(); i++) {
+                assertThat(DrawingCheck.count(pictures, patch.mark() + "." + i)).isEqualTo(1);
+            }
+        }
+        long strong = pictures.stream()
+                .flatMap(picture -> DrawingCheck.items(picture, Picture.Line.class).stream())
+                .filter(line -> line.weight() == Picture.Weight.STRONG)
+                .filter(line -> !line.dashed())
+                .count();
+        assertThat(strong).isGreaterThanOrEqualTo(parting);
     }
 
     private static Label label(List<Picture> pictures, String text) {

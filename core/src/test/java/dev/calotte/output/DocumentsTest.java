@@ -28,6 +28,8 @@ class DocumentsTest {
                         "drawings/view",
                         "drawings/plan",
                         "drawings/plan-below",
+                        "drawings/patches",
+                        "drawings/patches-below",
                         "drawings/elevation",
                         "drawings/rows",
                         "drawings/panels",

@@ -2,6 +2,7 @@ package dev.calotte.cli.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import dev.calotte.assembly.Patches;
 import dev.calotte.assembly.PieceMarks;
 import dev.calotte.assembly.SettingOut;
 import dev.calotte.caution.Caution;
@@ -15,6 +16,7 @@ import dev.calotte.dome.Measures;
 import dev.calotte.dome.Panel;
 import dev.calotte.dome.Strut;
 import dev.calotte.geometry.Triangle;
+import dev.calotte.output.Documents;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
@@ -24,6 +26,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Writes {@code dome.json}: everything about a design for other programs. Lengths are millimetres, angles degrees,
@@ -39,6 +42,7 @@ public final class DomeJson {
     private final Parts parts;
     private final PieceMarks marks;
     private final JoineryJson joinery;
+    private final Optional<Patches> patches;
 
     private DomeJson(Design design, JsonGenerator generator) {
         this.json = new JsonWriter(generator);
@@ -47,6 +51,9 @@ public final class DomeJson {
         this.parts = design.parts();
         this.marks = new PieceMarks(parts);
         this.joinery = new JoineryJson(json, parts);
+        this.patches = dome.panels().size() <= Documents.MOST_PANELS_IN_A_PICTURE
+                ? Optional.of(Patches.of(parts))
+                : Optional.empty();
     }
 
     /**
@@ -80,6 +87,9 @@ public final class DomeJson {
         json.objects("panels", dome.panels(), this::panel);
         json.objects("hubKinds", parts.hubKinds(), this::hubKind);
         json.objects("hubs", dome.hubs(), this::hub);
+        if (patches.isPresent()) {
+            new PatchJson(json).write(patches.get());
+        }
         new OpeningJson(json).write(parts);
         new RiserJson(json).write(design.riser());
         new CoverJson(json).write(design.covers());
@@ -203,6 +213,9 @@ public final class DomeJson {
         json.text("kind", parts.kindOf(panel).mark());
         json.integers("vertices", panel.hubs());
         json.integer("row", panel.row());
+        if (patches.isPresent()) {
+            json.text("patch", patches.get().of(panel).mark());
+        }
     }
 
     private void hubKind(HubKind kind) throws IOException {

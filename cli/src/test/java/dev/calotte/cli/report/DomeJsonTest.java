@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +55,38 @@ class DomeJsonTest {
             double length = distance(strut.get("from").asInt(), strut.get("to").asInt());
             assertThat(length).isCloseTo(kind("strutKinds", strut).get("length").asDouble(), within(3e-6));
         }
+    }
+
+    /** Half a 4V has no exact stars; what is joined in patches and between them is every strut off the base. */
+    @Test
+    void everyPanelBelongsToOnePatchAndEverySeamIsJoinedOnce() {
+        JsonNode patches = json.get("patches");
+        assertThat(patches.get("way").asText()).isEqualTo("sectors");
+        assertThat(patches.get("exactStars").asBoolean()).isFalse();
+        Set<Integer> panels = new TreeSet<>();
+        for (JsonNode patch : patches.get("patches")) {
+            for (JsonNode panel : patch.get("panels")) {
+                assertThat(panels.add(panel.asInt())).isTrue();
+                assertThat(json.get("panels").get(panel.asInt()).get("patch")).isEqualTo(patch.get("mark"));
+            }
+        }
+        assertThat(panels).hasSize(160);
+        double joined = 0;
+        for (JsonNode kind : patches.get("kinds")) {
+            for (JsonNode seam : kind.get("seams")) {
+                joined += kind.get("count").asInt() * seam.get("length").asDouble();
+            }
+        }
+        for (JsonNode join : patches.get("joins")) {
+            joined += join.get("length").asDouble();
+        }
+        double inner = 0;
+        for (JsonNode strut : json.get("struts")) {
+            inner += strut.get("dihedral").isNull()
+                    ? 0
+                    : kind("strutKinds", strut).get("length").asDouble();
+        }
+        assertThat(joined).isCloseTo(inner, within(1e-4));
     }
 
     @Test
