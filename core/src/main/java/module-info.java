@@ -3,6 +3,7 @@ module dev.calotte.core {
     requires transitive commons.math3;
 
     exports dev.calotte.assembly;
+    exports dev.calotte.bill;
     exports dev.calotte.caution;
     exports dev.calotte.choose;
     exports dev.calotte.compare;

@@ -57,6 +57,8 @@ class ArchitectureTest {
             .definedBy("dev.calotte.compare..")
             .layer("assembly")
             .definedBy("dev.calotte.assembly..")
+            .layer("bill")
+            .definedBy("dev.calotte.bill..")
             .layer("caution")
             .definedBy("dev.calotte.caution..")
             .layer("output")
@@ -91,6 +93,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("problem", "geometry", "sphere", "dome", "parts", "pattern", "stock", "nest", "choose")
             .whereLayer("assembly")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts", "pattern")
+            .whereLayer("bill")
+            .mayOnlyAccessLayers("units", "geometry", "dome", "parts", "pattern", "stock", "nest", "choose")
             .whereLayer("caution")
             .mayOnlyAccessLayers("dome", "parts", "pattern")
             .whereLayer("model")
@@ -147,6 +151,7 @@ class ArchitectureTest {
                     "..choose..",
                     "..compare..",
                     "..assembly..",
+                    "..bill..",
                     "..caution..")
             .should()
             .dependOnClassesThat()

@@ -1,14 +1,17 @@
 package dev.calotte.cli;
 
 import dev.calotte.assembly.Accuracy;
+import dev.calotte.bill.Bill;
+import dev.calotte.bill.Needs;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
+import dev.calotte.caution.Circumstances;
+import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.choose.BarNeeds;
 import dev.calotte.choose.Resizing;
 import dev.calotte.choose.StockCurve;
 import dev.calotte.choose.WidestFor;
 import dev.calotte.choose.WidestFrom;
-import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
@@ -40,6 +43,7 @@ import java.util.stream.Stream;
  * @param covers its covers, how they are cut and how that fits their stock
  * @param widest what limits the size, where a cover decides it
  * @param widestFrom the size and the plan that it was found with, where the supply of a stock decides it
+ * @param bill what it takes, with spares
  * @param cautions what to mind
  */
 public record Design(
@@ -52,6 +56,7 @@ public record Design(
         List<CoverDesign> covers,
         Optional<WidestFor> widest,
         Optional<WidestFrom> widestFrom,
+        Bill bill,
         List<Caution> cautions) {
 
     /**
@@ -66,6 +71,7 @@ public record Design(
      * @param covers its covers
      * @param widest what limits the size
      * @param widestFrom the size, where the supply of a stock decides it
+     * @param bill what it takes
      * @param cautions what to mind
      */
     public Design {
@@ -130,12 +136,50 @@ public record Design(
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
         Resizing resizing = resizing(project, size);
         List<CoverDesign> covers = new CoverDesigns(project, widestFrom).of(parts, resizing, steps);
-        List<Caution> cautions = Cautions.of(
-                parts, project.covers().stream().map(Covering::cover).toList());
         Optional<BarPlan> bars =
                 project.bars().isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, project.bars()));
         Optional<StockCurve> barCurve = bars.flatMap(plan -> StockCurve.ofBars(plan, project.bars(), resizing));
-        return new Design(project, dome, parts, riser, bars, barCurve, covers, widest, widestFrom, cautions);
+        Bill bill = Bill.of(needs(project, parts, riser, bars, covers));
+        return new Design(
+                project,
+                dome,
+                parts,
+                riser,
+                bars,
+                barCurve,
+                covers,
+                widest,
+                widestFrom,
+                bill,
+                cautions(project, parts));
+    }
+
+    private static List<Caution> cautions(Project project, Parts parts) {
+        List<Clad> covers = project.covers().stream()
+                .map(covering -> new Clad(covering.cover(), covering.material()))
+                .toList();
+        return Cautions.of(new Circumstances(
+                parts, covers, project.jigs().isPresent(), project.model().isPresent()));
+    }
+
+    /**
+     * What is counted and weighed.
+     *
+     * @return all that the dome is made of
+     */
+    public Needs needs() {
+        return needs(project, parts, riser, bars, covers);
+    }
+
+    private static Needs needs(
+            Project project, Parts parts, Optional<RiserWall> riser, Optional<BarPlan> bars, List<CoverDesign> covers) {
+        return new Needs(
+                parts,
+                riser,
+                bars,
+                covers.stream().map(CoverDesign::fit).toList(),
+                covers.stream().map(CoverDesign::plan).flatMap(Optional::stream).toList(),
+                project.spareShare());
     }
 
     /** Sizes that the page can print; larger ones where the size is not the largest that can be already. */

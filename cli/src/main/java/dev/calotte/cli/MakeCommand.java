@@ -56,7 +56,7 @@ final class MakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return Session.run(brief, spec.commandLine().getErr(), steps, this::write);
+        return Session.run(brief, spec.commandLine().getErr(), steps, (design, text) -> write(design));
     }
 
     private void write(Design design) {

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** Reads a brief, computes it and hands it on; what goes wrong with the input is explained and ends in exit code 2. */
@@ -15,17 +16,21 @@ final class Session {
 
     private Session() {}
 
-    /** The work is done with a design whose covers are laid with so many steps. */
-    static int run(Path path, PrintWriter err, int steps, Consumer<Design> work) {
-        return read(path, err, project -> work.accept(Design.of(project, steps)));
+    /** The work is done with a design whose covers are laid with so many steps, and the brief that it comes from. */
+    static int run(Path path, PrintWriter err, int steps, BiConsumer<Design, BriefText> work) {
+        return understand(path, err, brief -> work.accept(Design.of(brief.project(), steps), brief));
     }
 
     /** The work is done with what the brief asks for. */
     static int read(Path path, PrintWriter err, Consumer<Project> work) {
+        return understand(path, err, brief -> work.accept(brief.project()));
+    }
+
+    private static int understand(Path path, PrintWriter err, Consumer<BriefText> work) {
         Optional<BriefText> brief = Optional.empty();
         try {
             brief = Optional.of(BriefText.read(path));
-            work.accept(brief.get().project());
+            work.accept(brief.get());
             return 0;
         } catch (CalotteException e) {
             for (Problem problem : e.problems()) {

@@ -39,7 +39,7 @@ final class ShowCommand implements Callable<Integer> {
                 brief,
                 spec.commandLine().getErr(),
                 steps,
-                design -> ShowPage.of(design).forEach(out::println));
+                (design, text) -> ShowPage.of(design).forEach(out::println));
         out.flush();
         return code;
     }

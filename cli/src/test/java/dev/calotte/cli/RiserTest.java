@@ -49,9 +49,9 @@ class RiserTest {
                         "T1,top plate (base strut),10,1854.102,1854 mm,,,,,,0.0000");
         assertThat(Files.readAllLines(out.resolve("tables/bill.csv")))
                 .contains(
-                        "riser upright,U1,10,600.000,mm,6.000,m",
-                        "riser bottom plate,B1,10,1854.102,mm,18.541,m",
-                        "riser bay,W1,10,1.112461,m2,11.124612,m2");
+                        "riser upright,U1,10,1,pieces,600.000,,,6.600,,,,",
+                        "riser bottom plate,B1,10,1,pieces,1854.102,,,20.395,,,,",
+                        "riser bay,W1,10,0,pieces,1854.102,,1.112461,18.541,11.124612,,,");
     }
 
     @Test

@@ -31,4 +31,13 @@ public record Terms(OptionalDouble price, OptionalDouble massKg, OptionalInt hav
             throw new IllegalArgumentException("there are " + have + " pieces");
         }
     }
+
+    /**
+     * The same terms for as much as is needed.
+     *
+     * @return terms without a limit
+     */
+    public Terms unlimited() {
+        return new Terms(price, massKg, OptionalInt.empty());
+    }
 }

@@ -2,6 +2,7 @@ package dev.calotte.caution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
@@ -15,9 +16,14 @@ import dev.calotte.pattern.Cover;
 import dev.calotte.pattern.Sheeting;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
+import java.lang.reflect.Field;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CautionsTest {
 
@@ -58,12 +64,69 @@ class CautionsTest {
                 Parts.of(dome, Joinery.nodeToNode().withEnds(new Ends.Flattened(60, 10, 20, OptionalDouble.empty())));
         Cover sheet = Cover.of("sheet").with(new Sheeting(0, 4, false)).with(Allowances.of(-2, 5));
         Cover cloth = Cover.of("cloth").with(Allowances.of(10, 0));
-        assertThat(Cautions.of(plain, List.of(Cover.of("film")))).isEqualTo(Cautions.of(dome));
-        assertThat(added(dome, Cautions.of(flat, List.of()))).containsExactly("Flattened ends");
-        assertThat(added(dome, Cautions.of(plain, List.of(sheet)))).containsExactly("Panels");
-        assertThat(added(dome, Cautions.of(plain, List.of(sheet, cloth)))).containsExactly("Panels", "Cloth");
-        assertThat(Cautions.of(flat, List.of(sheet, cloth)))
-                .allSatisfy(caution -> assertThat(caution.line().length()).isLessThanOrEqualTo(78));
+        assertThat(Cautions.of(clad(plain, Cover.of("film")))).isEqualTo(Cautions.of(dome));
+        assertThat(added(dome, Cautions.of(clad(flat)))).containsExactly("Flattened ends");
+        assertThat(added(dome, Cautions.of(clad(plain, sheet)))).containsExactly("Panels");
+        assertThat(added(dome, Cautions.of(clad(plain, sheet, cloth)))).containsExactly("Panels", "Cloth");
+    }
+
+    private static Circumstances clad(Parts parts, Cover... covers) {
+        List<Clad> clads = Arrays.stream(covers)
+                .map(cover -> new Clad(cover, Optional.empty()))
+                .toList();
+        return new Circumstances(parts, clads, false, false);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "GLASS, Glass",
+        "POLYCARBONATE, Plastic sheets; Polycarbonate",
+        "ACRYLIC, Plastic sheets; Laser",
+        "PLYWOOD, Plywood; Wood dust",
+        "CLOTH, Cloth",
+        "PVC_CLOTH, Cloth; PVC and vinyl",
+        "FILM, Light cover"
+    })
+    void materialsHaveTheirOwn(Material material, String topics) {
+        Parts parts =
+                Parts.of(Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(2000))), Joinery.gap(45));
+        Clad clad = new Clad(Cover.of("cover"), Optional.of(material));
+        List<Caution> cautions = Cautions.of(new Circumstances(parts, List.of(clad, clad), false, false));
+        assertThat(added(parts.dome(), cautions)).containsExactly(topics.split("; ", -1));
+    }
+
+    @Test
+    void printedPartsAndLasersHaveTheirOwn() {
+        Parts parts =
+                Parts.of(Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(2000))), Joinery.gap(45));
+        assertThat(added(parts.dome(), Cautions.of(Circumstances.of(parts)))).isEmpty();
+        assertThat(added(parts.dome(), Cautions.of(new Circumstances(parts, List.of(), true, true))))
+                .containsExactly("Laser", "Printed parts");
+    }
+
+    @Test
+    void everyTextFitsALineAndNamesWhomToAsk() throws IllegalAccessException {
+        int count = 0;
+        for (Field field : KnownCautions.class.getDeclaredFields()) {
+            if (field.getType() == Caution.class) {
+                Caution caution = (Caution) field.get(null);
+                if (!Cautions.depending().contains(caution)) {
+                    assertThat(caution.line().length()).as(caution.line()).isLessThanOrEqualTo(78);
+                }
+                assertThat(caution.line()).endsWith(".");
+                assertThat(caution.deferTo()).isNotBlank();
+                count++;
+            }
+        }
+        assertThat(count).isGreaterThan(25);
+    }
+
+    @Test
+    void whatMayConcernItSaysWhen() {
+        assertThat(Cautions.depending())
+                .extracting(Caution::topic)
+                .contains("If it has a stove or heater", "After storm or snow")
+                .allSatisfy(topic -> assertThat(topic).matches("(If|After) .*"));
     }
 
     private static List<String> added(Dome dome, List<Caution> cautions) {

@@ -6,6 +6,7 @@ import dev.calotte.problem.Problem.Code;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A brief as it is written, and what it says. */
 public final class BriefText {
@@ -16,10 +17,12 @@ public final class BriefText {
     private static final Node NOTHING = new Node.Text(new Place(1, 1), "");
 
     private final Optional<Node> root;
+    private final String source;
     private final Problems problems = new Problems();
     private final Explanation explanation;
 
     private BriefText(String name, String text) {
+        this.source = text.lines().collect(Collectors.joining("\n", "", "\n"));
         this.root = TreeReader.read(text, problems);
         this.explanation = new Explanation(name, text.lines().toList(), root);
     }
@@ -45,6 +48,15 @@ public final class BriefText {
      */
     public static BriefText of(String name, String text) {
         return new BriefText(name, BriefFile.checked(name, text));
+    }
+
+    /**
+     * The text as it is written.
+     *
+     * @return its lines, each with a line feed
+     */
+    public String source() {
+        return source;
     }
 
     /**

@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.caution.Material;
 import dev.calotte.pattern.Allowances;
 import dev.calotte.pattern.Corner;
 import dev.calotte.pattern.Cover;
@@ -53,7 +54,10 @@ final class CoverReader {
         Covering covering = new Covering(
                 fasteners.map(cover::with).orElse(cover),
                 new StockReader(fields, units).stocks(),
-                fields.read("spacing", 0.0, Measured.notBelowZero(units)));
+                fields.read("spacing", 0.0, Measured.notBelowZero(units)),
+                fields.offers("material")
+                        ? Optional.ofNullable(fields.read("material", null, Words.of(Material.values())))
+                        : Optional.empty());
         fields.close();
         return covering;
     }

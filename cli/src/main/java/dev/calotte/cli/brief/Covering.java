@@ -1,8 +1,10 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.caution.Material;
 import dev.calotte.pattern.Cover;
 import dev.calotte.stock.Stock;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A cover and what it is cut from.
@@ -10,8 +12,9 @@ import java.util.List;
  * @param cover how its pieces are cut
  * @param stocks sheets and rolls, the first named first; none if the brief does not say
  * @param spacingMm how far its pieces stay apart on the stock
+ * @param material what it is made of, if the brief says so
  */
-public record Covering(Cover cover, List<Stock> stocks, double spacingMm) {
+public record Covering(Cover cover, List<Stock> stocks, double spacingMm, Optional<Material> material) {
 
     /**
      * Copies the list.
@@ -19,6 +22,7 @@ public record Covering(Cover cover, List<Stock> stocks, double spacingMm) {
      * @param cover how its pieces are cut
      * @param stocks sheets and rolls
      * @param spacingMm how far its pieces stay apart
+     * @param material what it is made of
      */
     public Covering {
         stocks = List.copyOf(stocks);

@@ -86,6 +86,19 @@ final class Numbers {
         return ratio.doubleValue();
     }
 
+    /** A part of a whole, written in hundredths: 0.05 for {@code 5 %}. */
+    static double share(Node node) {
+        String text = Values.text(node);
+        String number =
+                text.endsWith("%") ? text.substring(0, text.length() - 1).stripTrailing() : "";
+        BigDecimal percent = decimal(number)
+                .orElseThrow(() -> Refusal.wrong(Seen.text(text) + " is not a percentage.", "Write for example 5 %."));
+        if (percent.compareTo(BigDecimal.valueOf(100)) > 0) {
+            throw new Refusal(Code.IMPOSSIBLE, text + " is more than all.", "Write something from 0 % to 100 %.");
+        }
+        return percent.movePointLeft(2).doubleValue();
+    }
+
     /** A number from 0 up, with or without a decimal point. */
     static Optional<BigDecimal> decimal(String text) {
         int point = text.indexOf('.');

@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param model what is cut for a model, if the brief says of what
  * @param jigs what jigs are made for, if they are wanted
  * @param kerfMm how wide a cut is, by half of which cut lines are moved; 0 if they are not
+ * @param spareShare how much more of everything is bought than is needed, as a part of it
  * @param finish how files are finished for the machines at hand
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
@@ -44,6 +45,7 @@ public record Project(
         Optional<ModelSpec> model,
         Optional<JigSpec> jigs,
         double kerfMm,
+        double spareShare,
         Finish finish,
         List<Section> files) {
 
@@ -63,6 +65,7 @@ public record Project(
      * @param model what is cut for a model
      * @param jigs what jigs are made for
      * @param kerfMm how wide a cut is
+     * @param spareShare how much more is bought than is needed
      * @param finish how files are finished
      * @param files the families of files to write
      */

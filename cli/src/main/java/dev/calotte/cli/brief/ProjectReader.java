@@ -12,6 +12,9 @@ import java.util.Optional;
 /** Reads all sections of a brief. What each key means, and which have no effect, is said here and in the readers beside. */
 final class ProjectReader {
 
+    /** Common practice, no source. */
+    private static final double USUAL_SPARES = 0.05;
+
     private final Fields top;
     private final String title;
     private final UnitSystem units;
@@ -60,6 +63,7 @@ final class ProjectReader {
                 model.spec(),
                 jigs,
                 kerfMm,
+                top.read("spares", USUAL_SPARES, Numbers::share),
                 finish,
                 files());
     }

@@ -96,6 +96,7 @@ public final class DomeJson {
         if (design.bars().isPresent()) {
             json.object("bars", this::bars);
         }
+        new BillJson(json).write(design.bill());
         new BaseJson(json).write(SettingOut.of(parts), design.accuracy());
         json.objects("cautions", design.cautions(), this::caution);
     }

@@ -3,12 +3,10 @@ package dev.calotte.cli.report;
 import dev.calotte.parts.RiserWall;
 import dev.calotte.parts.RiserWall.BottomPlate;
 import dev.calotte.parts.RiserWall.TopPlate;
-import dev.calotte.parts.RiserWall.Upright;
 import dev.calotte.parts.RiserWall.Wall;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The wall under a dome as a table of its own, {@code riser.csv}, and in the bill. */
 final class RiserTable {
@@ -66,28 +64,5 @@ final class RiserTable {
     private static Row topPlate(TopPlate t) {
         List<String> slope = List.of("", "", "", "", "", Tables.degrees(t.slopeRad()));
         return new Row(t.mark(), "top plate (base strut)", t.count(), t.lengthMm(), slope);
-    }
-
-    /** Rows for the bill: uprights, bottom plates and the area of the bays. The top plates are in it as struts. */
-    static String bill(Optional<RiserWall> riser) {
-        Csv csv = new Csv();
-        riser.ifPresent(wall -> {
-            for (Upright u : wall.uprights()) {
-                bill(csv, "riser upright", u.mark(), u.count(), u.lengthMm());
-            }
-            for (BottomPlate b : wall.bottomPlates()) {
-                bill(csv, "riser bottom plate", b.mark(), b.count(), b.lengthMm());
-            }
-            for (Wall w : wall.walls()) {
-                double area = w.widthMm() * (w.lowMm() + w.highMm()) / 2;
-                String total = Tables.squareMetres(area * w.count());
-                csv.row("riser bay", w.mark(), Tables.count(w.count()), Tables.squareMetres(area), "m2", total, "m2");
-            }
-        });
-        return csv.toString();
-    }
-
-    private static void bill(Csv csv, String item, String mark, int count, double lengthMm) {
-        csv.row(item, mark, Tables.count(count), Tables.mm(lengthMm), "mm", Tables.metres(lengthMm * count), "m");
     }
 }

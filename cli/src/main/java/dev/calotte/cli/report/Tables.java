@@ -6,8 +6,6 @@ import dev.calotte.geometry.Triangle;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
-import dev.calotte.parts.RailKind;
-import dev.calotte.parts.StrutKind;
 import dev.calotte.units.Angle;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
@@ -53,7 +51,7 @@ public final class Tables {
             files.put("sheets.csv", PlanTables.sheets(design.covers()));
         }
         design.bars().ifPresent(plan -> files.put("bars.csv", PlanTables.bars(plan)));
-        files.put("bill.csv", tables.bill() + RiserTable.bill(design.riser()) + PlanTables.bill(design));
+        files.put("bill.csv", BillTable.of(design.bill()));
         if (!design.dome().baseRing().isEmpty()) {
             files.put(
                     "base.csv",
@@ -135,40 +133,6 @@ public final class Tables {
                     kind.axialAnglesRad().stream().map(Tables::degrees).collect(Collectors.joining(" ")));
         }
         return csv.toString();
-    }
-
-    private String bill() {
-        Csv csv = new Csv().row("item", "mark", "count", "each", "each_unit", "total", "total_unit");
-        addLengths(csv);
-        for (PanelKind kind : parts.panelKinds()) {
-            double area = kind.triangle().area();
-            String total = squareMetres(area * kind.count());
-            csv.row("panel", kind.mark(), count(kind.count()), squareMetres(area), "m2", total, "m2");
-        }
-        for (HubKind kind : parts.hubKinds()) {
-            int struts = kind.struts().size();
-            csv.row(
-                    "hub",
-                    kind.mark(),
-                    count(kind.count()),
-                    count(struts),
-                    "strut ends",
-                    count(struts * kind.count()),
-                    "strut ends");
-        }
-        return csv.toString();
-    }
-
-    /** Struts, or the rails that stand in their place. */
-    private void addLengths(Csv csv) {
-        for (RailKind kind : parts.railKinds()) {
-            double total = kind.longMm() * kind.count();
-            csv.row("rail", kind.mark(), count(kind.count()), mm(kind.longMm()), "mm", metres(total), "m");
-        }
-        for (StrutKind kind : parts.railKinds().isEmpty() ? parts.strutKinds() : List.<StrutKind>of()) {
-            double total = kind.cutLengthMm() * kind.count();
-            csv.row("strut", kind.mark(), count(kind.count()), mm(kind.cutLengthMm()), "mm", metres(total), "m");
-        }
     }
 
     static String count(int count) {

@@ -1,6 +1,7 @@
 package dev.calotte.cli.brief;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.contour.Contours;
@@ -26,7 +27,9 @@ import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.units.UnitSystem;
+import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +42,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BriefTextTest {
 
     @Test
-    void everyKeyThatHasAnEffectIsRead() throws URISyntaxException {
+    void everyKeyThatHasAnEffectIsRead() throws URISyntaxException, IOException {
         Path path = Path.of(BriefTextTest.class.getResource("orchard.yaml").toURI());
         DomeSpec dome = DomeSpec.of(Solid.OCTAHEDRON, Breakdown.of(4), new Size(Measure.FLOOR_DIAMETER, 6515.1))
                 .withSpacing(Spacing.MIDARC)
@@ -59,8 +62,21 @@ class BriefTextTest {
                         Optional.empty(),
                         Optional.empty(),
                         0,
+                        0.05,
                         Finish.PLAIN.withDialects("dxf", List.of("polyline")).withDialects("stl", List.of("binary")),
                         List.of(Section.TABLES, Section.STL)));
+        assertThat(BriefText.read(path).source()).isEqualTo(Files.readString(path));
+    }
+
+    @Test
+    void sparesAreAPartOfAll() {
+        assertThat(project(Briefs.LEAST + "spares: 7.5 %\n").spareShare()).isEqualTo(0.075);
+        assertThat(project(Briefs.LEAST + "spares: 0%\n").spareShare()).isZero();
+        assertThat(project(Briefs.LEAST).spareShare()).isEqualTo(0.05);
+        assertThatThrownBy(() -> project(Briefs.LEAST + "spares: 5\n"))
+                .hasMessageContaining("spares")
+                .hasMessageContaining("Write for example 5 %.");
+        assertThatThrownBy(() -> project(Briefs.LEAST + "spares: 101 %\n")).hasMessageContaining("more than all");
     }
 
     @Test

@@ -1,0 +1,5 @@
+/**
+ * What a dome takes: {@link dev.calotte.bill.Bill} counts what is bought and what is made of it, with spares and prices;
+ * {@link dev.calotte.bill.Masses} weighs what is lifted. Knows no formats.
+ */
+package dev.calotte.bill;
