@@ -4,6 +4,7 @@ module dev.calotte.core {
 
     exports dev.calotte.assembly;
     exports dev.calotte.bill;
+    exports dev.calotte.book;
     exports dev.calotte.caution;
     exports dev.calotte.choose;
     exports dev.calotte.compare;

@@ -1,7 +1,9 @@
 package dev.calotte.cli;
 
+import dev.calotte.cli.brief.BriefText;
 import dev.calotte.cli.brief.Section;
 import dev.calotte.cli.folder.ResultFolder;
+import dev.calotte.cli.report.BookMatter;
 import dev.calotte.cli.report.DomeJson;
 import dev.calotte.cli.report.Tables;
 import dev.calotte.document.Document;
@@ -56,17 +58,17 @@ final class MakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return Session.run(brief, spec.commandLine().getErr(), steps, (design, text) -> write(design));
+        return Session.run(brief, spec.commandLine().getErr(), steps, this::write);
     }
 
-    private void write(Design design) {
+    private void write(Design design, BriefText brief) {
         Path target = out == null ? Path.of(nameOf(brief)) : out;
         ResultFolder.write(target, folder -> {
             folder.add("dome.json", stream -> DomeJson.write(design, stream));
             if (design.project().wants(Section.TABLES)) {
                 addTables(design, folder);
             }
-            addDocuments(design, folder);
+            addDocuments(design, brief.source(), folder);
         });
         spec.commandLine().getOut().println("Written to " + target);
         spec.commandLine().getOut().flush();
@@ -85,7 +87,7 @@ final class MakeCommand implements Callable<Integer> {
         }
     }
 
-    private static void addDocuments(Design design, ResultFolder folder) throws IOException {
+    private void addDocuments(Design design, String source, ResultFolder folder) throws IOException {
         Exporters exporters = Exporters.installed();
         Contents contents = new Contents(
                 design.project().title(),
@@ -100,7 +102,10 @@ final class MakeCommand implements Callable<Integer> {
                 design.project().print(),
                 design.project().model(),
                 design.project().jigs(),
-                design.project().kerfMm());
+                design.project().kerfMm(),
+                design.project().wants(Section.BOOK)
+                        ? Optional.of(BookMatter.of(design, source, spec.root().version()[0]))
+                        : Optional.empty());
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }

@@ -1,5 +1,6 @@
 package dev.calotte.output;
 
+import dev.calotte.book.Matter;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.model.ModelSpec;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param model what is drawn of a model to cut, if anything
  * @param jigs what jigs are made for, if they are wanted
  * @param kerfMm how wide a cut is, if cut lines are to be moved for that; 0 if not
+ * @param book what the build book is made from, if it is wanted
  */
 public record Contents(
         String title,
@@ -34,7 +36,8 @@ public record Contents(
         PrintSpec print,
         Optional<ModelSpec> model,
         Optional<JigSpec> jigs,
-        double kerfMm) {
+        double kerfMm,
+        Optional<Matter> book) {
 
     /**
      * Copies the lists.
@@ -49,6 +52,7 @@ public record Contents(
      * @param model what is drawn of a model to cut
      * @param jigs what jigs are made for
      * @param kerfMm how wide a cut is
+     * @param book what the build book is made from
      */
     public Contents {
         covers = List.copyOf(covers);

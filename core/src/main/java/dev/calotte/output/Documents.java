@@ -1,8 +1,10 @@
 package dev.calotte.output;
 
+import dev.calotte.book.BuildBook;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
+import dev.calotte.document.Picture;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
 import dev.calotte.drawing.DomeDrawings;
@@ -30,8 +32,8 @@ public final class Documents {
 
     /**
      * Makes every document of a dome: the frame in space, a pattern for each piece of every cover, or without covers for
-     * each kind of panel, the hub plates, the view, the drawings, those of a model if there are to be any, the solid model,
-     * and the jigs. Where the cut has a width, the lines of what is cut at full size are moved for it, and there is a coupon
+     * each kind of panel, the hub plates, the view, the drawings, the book if it is wanted, those of a
+     * model if there are to be any, the solid model, and the jigs. Where the cut has a width, the lines of what is cut at full size are moved for it, and there is a coupon
      * to try it by.
      *
      * @param contents what they are about
@@ -48,9 +50,10 @@ public final class Documents {
                         : cut);
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
             documents.add(DomePicture.of(contents.title(), parts));
-            documents.addAll(
-                    DomeDrawings.of(new Subject(contents.title(), parts, contents.units(), contents.riserMm())));
         }
+        List<Picture> drawings = drawings(contents);
+        documents.addAll(drawings);
+        contents.book().ifPresent(matter -> documents.add(BuildBook.of(matter, drawings)));
         contents.model().ifPresent(model -> documents.addAll(ModelDrawings.of(parts, model)));
         documents.add(PrintModels.of(contents.title(), parts.dome(), contents.print()));
         contents.jigs()
@@ -60,6 +63,12 @@ public final class Documents {
                         contents.covers().stream().map(CoverFit::patterns).toList(),
                         jigs)));
         return documents;
+    }
+
+    private static List<Picture> drawings(Contents contents) {
+        return contents.parts().dome().panels().size() <= MOST_PANELS_IN_A_PICTURE
+                ? DomeDrawings.of(new Subject(contents.title(), contents.parts(), contents.units(), contents.riserMm()))
+                : List.of();
     }
 
     /** What is cut, at its finished size. */

@@ -9,6 +9,7 @@ public final class Mass {
     public static final double LARGEST_KG = 1e6;
 
     private static final BigDecimal POUND = new BigDecimal("0.45359237");
+    static final double POUND_KG = POUND.doubleValue();
     private static final String EXAMPLE = "Write for example 0.69 kg, 1700 g or 1.5 lb.";
 
     private Mass() {}

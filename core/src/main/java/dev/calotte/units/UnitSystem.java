@@ -23,6 +23,16 @@ public enum UnitSystem {
         public String volume(double mm3) {
             return NumberText.fixed(mm3 / 1e9, 2) + " m³";
         }
+
+        @Override
+        public String mass(double kg) {
+            return NumberText.fixed(kg, 1) + " kg";
+        }
+
+        @Override
+        public String smallLength(double mm) {
+            return length(mm, 1);
+        }
     },
     /** Feet and inches to the sixteenth, square and cubic feet. */
     IMPERIAL {
@@ -44,6 +54,16 @@ public enum UnitSystem {
         @Override
         public String volume(double mm3) {
             return NumberText.fixed(mm3 / FOOT_MM / FOOT_MM / FOOT_MM, 2) + " cu ft";
+        }
+
+        @Override
+        public String mass(double kg) {
+            return NumberText.fixed(kg / Mass.POUND_KG, 1) + " lb";
+        }
+
+        @Override
+        public String smallLength(double mm) {
+            return NumberText.fixed(mm / Length.INCH_MM, 2) + "\"";
         }
     };
 
@@ -101,6 +121,15 @@ public enum UnitSystem {
     public abstract String longLength(double mm);
 
     /**
+     * A length for which sixteenths of an inch are too coarse, such as an error.
+     *
+     * @param mm millimetres, finite
+     * @return for example {@code 2.4 mm} or {@code 0.09"}
+     * @throws IllegalArgumentException if the length is not finite
+     */
+    public abstract String smallLength(double mm);
+
+    /**
      * An area to two decimals.
      *
      * @param mm2 square millimetres, finite
@@ -117,6 +146,15 @@ public enum UnitSystem {
      * @throws IllegalArgumentException if the volume is not finite
      */
     public abstract String volume(double mm3);
+
+    /**
+     * A mass to one decimal.
+     *
+     * @param kg kilograms, finite
+     * @return for example {@code 4.1 kg} or {@code 9.1 lb}
+     * @throws IllegalArgumentException if the mass is not finite
+     */
+    public abstract String mass(double kg);
 
     /** A number to a number of decimals, none included; halves go away from zero. */
     static String rounded(double value, int decimals) {

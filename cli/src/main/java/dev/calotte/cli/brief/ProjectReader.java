@@ -93,7 +93,7 @@ final class ProjectReader {
 
     private List<Section> files() {
         List<Section> all = List.of(Section.values());
-        return top.list("files", all, Words.of(Section.values(), "book")).stream()
+        return top.list("files", all, Words.of(Section.values())).stream()
                 .sorted()
                 .toList();
     }

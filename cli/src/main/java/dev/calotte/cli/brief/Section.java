@@ -9,5 +9,7 @@ public enum Section {
     /** Drawings for the eye and for cutters. */
     SVG,
     /** Solids for printing. */
-    STL
+    STL,
+    /** The page by which it is built. */
+    BOOK
 }

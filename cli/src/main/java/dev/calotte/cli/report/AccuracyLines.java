@@ -2,8 +2,6 @@ package dev.calotte.cli.report;
 
 import dev.calotte.assembly.Accuracy;
 import dev.calotte.assembly.Accuracy.Dimple;
-import dev.calotte.units.Length;
-import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,16 +20,11 @@ final class AccuracyLines {
         double error = accuracy.toleranceMm();
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.add("Struts wrong by " + shown(error, units) + " move a hub in or out by up to about "
-                + shown(most.heightMm(), units) + " (" + most.mark() + ");");
+        lines.add("Struts wrong by " + units.smallLength(error) + " move a hub in or out by up to about "
+                + units.smallLength(most.heightMm()) + " (" + most.mark() + ");");
         accuracy.baseRadiusMm()
-                .ifPresent(mm -> lines.add("  base struts all wrong by " + shown(error, units)
-                        + " make the base ring's radius wrong by " + shown(mm, units)));
+                .ifPresent(mm -> lines.add("  base struts all wrong by " + units.smallLength(error)
+                        + " make the base ring's radius wrong by " + units.smallLength(mm)));
         return lines;
-    }
-
-    /** Sixteenths of an inch are too coarse for such small lengths: decimals stand in their place. */
-    private static String shown(double mm, UnitSystem units) {
-        return units == UnitSystem.METRIC ? units.length(mm, 1) : NumberText.fixed(mm / Length.INCH_MM, 2) + "\"";
     }
 }

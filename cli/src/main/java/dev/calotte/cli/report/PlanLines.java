@@ -28,12 +28,17 @@ final class PlanLines {
         List<String> lines = new ArrayList<>();
         design.bars().ifPresent(plan -> {
             lines.add("");
-            lines.addAll(ShowPage.wrapped(0, new PlanLines(design.project().units()).bars(plan)));
+            lines.addAll(ShowPage.wrapped(0, ofBars(plan, design.project().units())));
             design.barCurve()
                     .flatMap(curve -> StepLines.ofBars(curve, design.project().units()))
                     .ifPresent(line -> lines.addAll(ShowPage.wrapped(2, line)));
         });
         return lines;
+    }
+
+    /** The bars in a sentence. */
+    static String ofBars(BarPlan plan, UnitSystem units) {
+        return new PlanLines(units).bars(plan);
     }
 
     /** The stock of a cover. */
