@@ -15,7 +15,7 @@ import java.util.List;
 public interface Exporter {
 
     /**
-     * The format, which is also the folder and the ending of its files.
+     * The format, as a rule also the folder and the ending of its files.
      *
      * @return a word of lower-case letters, for example {@code dxf}; unique among the installed exporters
      */
