@@ -16,6 +16,9 @@ import org.jsoup.nodes.Element;
 /** The parts of chapters as elements, in the order of the page. */
 final class Blocks {
 
+    /** Pictures as long as this, as parts of their height, need the whole width: a bar with its cuts, for example. */
+    private static final double LONG = 2.5;
+
     private final Pictures pictures = new Pictures();
     private final Tables tables;
     private final TickLists ticks = new TickLists(pictures);
@@ -76,6 +79,9 @@ final class Blocks {
             return alone;
         }
         Element pair = Html.styled("div", "beside");
+        if (figure.picture().widthMm() > LONG * figure.picture().heightMm()) {
+            pair.addClass("stacked");
+        }
         Html.line(pair, alone);
         pair.appendChild(tables.element(figure.beside().get()));
         return pair;

@@ -43,10 +43,10 @@ final class ViewPart {
         Element live = Html.styled("div", "live").attr("hidden", "");
         Html.line(live, canvas(view));
         Html.line(live, controls());
-        Html.line(live, layers());
-        Html.line(live, Html.styled("p", "help", HELP).attr("id", "view-help"));
         Html.line(live, Html.styled("p", "said").attr("role", "status").attr("aria-live", "polite"));
-        live.appendChild(Html.styled("div", "piece").attr("hidden", ""));
+        Html.line(live, Html.styled("div", "piece").attr("hidden", ""));
+        Html.line(live, layers());
+        live.appendChild(Html.styled("p", "help", HELP).attr("id", "view-help"));
         return live;
     }
 

@@ -85,7 +85,7 @@ class Finder {
     const [first] = pieces;
     const same = pieces.every((piece) => piece.about === first.about) && first.about;
     this.view.mark(pieces, [], name);
-    this.tell(name, `${pieces.length} ${first.type}s of kind ${name}. ${same || ''}`, this.rowsOf([name]), []);
+    this.tell(name, [`${pieces.length} ${first.type}s`, same], this.rowsOf([name]), []);
     return undefined;
   }
 
@@ -93,7 +93,7 @@ class Finder {
     const beside = neighbours(this.scene, piece);
     const kind = piece.kind && piece.kind !== piece.mark ? ` of kind ${piece.kind}` : '';
     this.view.mark([piece], beside, piece.mark);
-    this.tell(piece.mark, `${piece.type}${kind}. ${piece.about}`, this.rowsOf([piece.mark, piece.kind]), beside);
+    this.tell(piece.mark, [`${piece.type}${kind}`, piece.about], this.rowsOf([piece.mark, piece.kind]), beside);
   }
 
   letGo() {
@@ -114,7 +114,7 @@ class Finder {
 
   tell(name, words, rows, beside) {
     this.markRows(rows);
-    this.said.textContent = `${name}: ${words}`;
+    this.said.textContent = `${name}: ${words.filter(Boolean).join(' · ')}`;
     this.details.replaceChildren(...this.linksTo(rows), ...this.chips(beside));
     this.details.hidden = !this.details.childNodes.length;
   }
@@ -124,8 +124,8 @@ class Finder {
     const list = made('ul', '', { className: 'rows' });
     rows.slice(0, 8).forEach((row) => {
       const item = made('li', '');
-      const caption = row.closest('table').caption;
-      item.append(made('a', caption ? caption.textContent : 'Its row', { href: `#${row.id}`, className: 'row' }));
+      const names = [row.closest('.chapter').querySelector('h2'), row.closest('table').caption];
+      item.append(made('a', names.filter(Boolean).map((it) => it.textContent).join(': '), { href: `#${row.id}`, className: 'row' }));
       list.append(item);
     });
     return [made('p', 'Where it stands in the lists:'), list];

@@ -30,7 +30,7 @@ function project(scene, pose, size) {
   const at = { x: new Float64Array(count), y: new Float64Array(count), depth: new Float64Array(count) };
   const [cosTurn, sinTurn] = [Math.cos(pose.turn), Math.sin(pose.turn)];
   const [cosTilt, sinTilt] = [Math.cos(pose.tilt), Math.sin(pose.tilt)];
-  at.scale = pose.zoom * fit(scene, size);
+  at.scale = pose.zoom * fit(scene, pose, size);
   for (let i = 0; i < count; i++) {
     const [x, y, z] = [xyz[3 * i] - middle[0], xyz[3 * i + 1] - middle[1], xyz[3 * i + 2] - middle[2]];
     const towards = x * cosTurn + y * sinTurn;
@@ -41,7 +41,11 @@ function project(scene, pose, size) {
   return at;
 }
 
-const fit = (scene, size) => Math.min(size.width / (2 * scene.across), size.height / (2 * scene.reach)) * 0.94;
+// Pixels a millimetre, so that a dome seen from the side fills the width, and one seen from above still has room.
+function fit(scene, pose, size) {
+  const high = scene.high * Math.cos(pose.tilt) + scene.across * Math.abs(Math.sin(pose.tilt));
+  return Math.min(size.width / (2 * scene.across), size.height / (2 * high)) * 0.92;
+}
 
 function depthOf(piece, at) {
   let sum = 0;
@@ -57,6 +61,15 @@ function facing(piece, at) {
     twice += at.x[next] * at.y[place] - at.x[place] * at.y[next];
   });
   return twice / 2;
+}
+
+// The radius of the circle inside a triangle as it is seen, or of about that in another panel; below 0 from inside.
+function inside(piece, at) {
+  const round = piece.places.reduce((sum, place, i) => {
+    const next = piece.places[(i + 1) % piece.places.length];
+    return sum + Math.hypot(at.x[next] - at.x[place], at.y[next] - at.y[place]);
+  }, 0);
+  return 2 * facing(piece, at) / (round || 1);
 }
 
 // Struts stand before the panels that they carry, and hubs before their struts, though their middles may not.
@@ -80,10 +93,9 @@ class Brush {
     this.context.lineJoin = this.context.lineCap = 'round';
   }
 
-  draw(order, at, bare) {
+  draw(order, at, { bare, chosen }) {
     this.at = at;
-    for (const piece of order) this[piece.type](piece, bare);
-    this.context.globalAlpha = 1;
+    for (const piece of order) this[piece.type](piece, bare, chosen.has(piece));
   }
 
   shade(piece) {
@@ -98,11 +110,11 @@ class Brush {
     if (piece.type === 'panel') context.closePath();
   }
 
-  panel(piece, bare) {
+  panel(piece, bare, chosen) {
     const { context } = this;
     this.trace(piece);
     context.globalAlpha = facing(piece, this.at) > 0 ? 0.86 : 0.5;
-    context.fillStyle = byColour(this.inks.fills, piece.colour);
+    context.fillStyle = byColour(chosen ? this.inks.strong : this.inks.fills, piece.colour);
     context.fill();
     context.globalAlpha = 1;
     if (bare) this.line(piece, 1);
@@ -110,7 +122,7 @@ class Brush {
 
   strut(piece) {
     this.trace(piece);
-    this.line(piece, Math.min(6, Math.max(1, this.at.scale * this.scene.reach * 0.007)));
+    this.line(piece, Math.min(6, Math.max(0.6, this.at.scale * this.scene.step * 0.03)));
   }
 
   line(piece, width) {
@@ -121,7 +133,7 @@ class Brush {
 
   hub(piece) {
     const { context } = this;
-    this.ring(piece, Math.min(8, Math.max(1.5, this.at.scale * this.scene.reach * 0.012)));
+    this.ring(piece, Math.min(8, Math.max(0.8, this.at.scale * this.scene.step * 0.05)));
     context.fillStyle = this.inks.paper;
     context.fill();
     this.line(piece, 1);
@@ -133,34 +145,27 @@ class Brush {
     this.context.arc(this.at.x[place], this.at.y[place], radius, 0, 2 * Math.PI);
   }
 
-  // Over everything else, so that what is chosen is found at the far side too.
-  choose(piece, chosen) {
+  // Over everything else, so that what is chosen is found at the far side too, where its line is thin.
+  choose(piece, chosen, far) {
     const { context } = this;
     if (piece.type === 'hub') this.ring(piece, chosen ? 9 : 5); else this.trace(piece);
-    if (piece.type !== 'strut') {
-      context.globalAlpha = chosen ? 0.85 : 0.35;
-      context.fillStyle = byColour(this.inks.strong, piece.colour);
-      context.fill();
-      context.globalAlpha = 1;
-    }
     context.strokeStyle = this.inks.accent;
-    context.lineWidth = piece.type === 'strut' ? (chosen ? 7 : 3) : (chosen ? 4 : 2);
-    context.setLineDash(chosen ? [] : [5, 4]);
+    context.lineWidth = (chosen ? 4 : 2) * (far ? 0.4 : 1) * (piece.type === 'strut' ? 1.5 : 1);
+    context.setLineDash(chosen && !far ? [] : [5, 5]);
     context.stroke();
     context.setLineDash([]);
   }
 
-  // Kinds on the panels that are seen well enough; the piece's own mark where there is room for it.
-  marks(order) {
+  // The marks of kinds, or once one has come nearer those of pieces, on panels that have room for them.
+  marks(order, near) {
     const { context, at } = this;
     context.textAlign = 'center';
     context.textBaseline = 'middle';
     context.fillStyle = this.inks.ink;
     for (const piece of order) {
       if (piece.type !== 'panel') continue;
-      const room = Math.sqrt(Math.max(0, facing(piece, at))) * 0.8;
-      const text = room > 8 * piece.mark.length ? piece.mark : piece.kind;
-      const height = Math.min(15, 1.5 * room / Math.max(2, text.length));
+      const text = near ? piece.mark : piece.kind;
+      const height = Math.min(15, 1.15 * inside(piece, at) / Math.hypot(0.3 * text.length, 0.5));
       if (height < 9) continue;
       context.font = `${Math.round(height)}px ${FONT}`;
       context.fillText(text, ...this.centre(piece));

@@ -16,6 +16,7 @@ function readScene(holder) {
   };
   measure(scene);
   meet(scene);
+  scene.step = meanLength(scene);
   return scene;
 }
 
@@ -36,6 +37,7 @@ function measure(scene) {
     scene.reach = Math.max(scene.reach, Math.hypot(across, xyz[i + 2] - scene.middle[2]));
   }
   scene.across = scene.across || 1;
+  scene.high = (high[2] - low[2]) / 2;
   scene.reach = scene.reach || 1;
 }
 
@@ -51,6 +53,13 @@ function meet(scene) {
       scene.named.get(name).push(piece);
     }
   }
+}
+
+// How long struts are, or so, for what is drawn in proportion to them.
+function meanLength({ xyz, pieces, across }) {
+  const struts = pieces.filter((piece) => piece.type === 'strut');
+  const length = ([one, other]) => Math.hypot(...[0, 1, 2].map((axis) => xyz[3 * one + axis] - xyz[3 * other + axis]));
+  return struts.reduce((sum, strut) => sum + length(strut.places), 0) / struts.length || across / 4;
 }
 
 // What touches a piece along an edge, or at a hub.

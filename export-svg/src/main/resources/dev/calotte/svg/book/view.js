@@ -53,12 +53,18 @@ class View {
     this.brush.clear(size);
     this.at = project(this.scene, this.pose, size);
     this.order = inOrder(this.scene, this.at, this.layers);
-    this.brush.draw(this.order, this.at, !this.layers.strut);
-    this.brush.marks(this.order);
-    this.beside.filter((piece) => this.layers[piece.type]).forEach((piece) => this.brush.choose(piece, false));
-    this.chosen.forEach((piece) => this.brush.choose(piece, true));
+    this.brush.draw(this.order, this.at, { bare: !this.layers.strut, chosen: new Set(this.chosen) });
+    this.brush.marks(this.order, this.pose.zoom > 1.5);
+    this.beside.filter((piece) => this.layers[piece.type]).forEach((piece) => this.brush.choose(piece, false, this.isFar(piece)));
+    this.chosen.forEach((piece) => this.brush.choose(piece, true, this.isFar(piece)));
     if (this.chosen.length) this.brush.label(this.chosen[this.front()], this.caption, size);
     this.tell();
+  }
+
+  isFar(piece) {
+    if (piece.type === 'panel') return facing(piece, this.at) <= 0;
+    const [x, y] = piece.middle.map((value, axis) => value - this.scene.middle[axis]);
+    return x * Math.cos(this.pose.turn) + y * Math.sin(this.pose.turn) < -0.05 * this.scene.across;
   }
 
   front() {
@@ -105,7 +111,7 @@ class View {
     const [x, y, z] = piece.middle.map((value, axis) => value - this.scene.middle[axis]);
     const across = Math.hypot(x, y);
     if (across < this.scene.reach * 0.02) return;
-    const up = this.pose.zoom * fit(this.scene, this.sized()) * (z * Math.cos(this.pose.tilt) - across * Math.sin(this.pose.tilt));
+    const up = this.pose.zoom * fit(this.scene, this.pose, this.sized()) * (z * Math.cos(this.pose.tilt) - across * Math.sin(this.pose.tilt));
     this.glide({ turn: shortWay(Math.atan2(y, x) - this.pose.turn), x: -this.pose.x, y: (this.pose.zoom > 1 ? up : 0) - this.pose.y });
   }
 
