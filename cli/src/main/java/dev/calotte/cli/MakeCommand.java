@@ -61,14 +61,14 @@ final class MakeCommand implements Callable<Integer> {
         return Session.run(brief, spec.commandLine().getErr(), steps, this::write);
     }
 
-    private void write(Design design, BriefText brief) {
+    private void write(Design design, BriefText text) {
         Path target = out == null ? Path.of(nameOf(brief)) : out;
         ResultFolder.write(target, folder -> {
             folder.add("dome.json", stream -> DomeJson.write(design, stream));
             if (design.project().wants(Section.TABLES)) {
                 addTables(design, folder);
             }
-            addDocuments(design, brief.source(), folder);
+            addDocuments(design, text.source(), folder);
         });
         spec.commandLine().getOut().println("Written to " + target);
         spec.commandLine().getOut().flush();

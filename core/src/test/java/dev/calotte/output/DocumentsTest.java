@@ -72,7 +72,8 @@ class DocumentsTest {
                         PrintSpec.body(20),
                         Optional.empty(),
                         Optional.empty(),
-                        kerf))
+                        kerf,
+                        Optional.empty()))
                 .stream()
                 .map(Document::name)
                 .toList();

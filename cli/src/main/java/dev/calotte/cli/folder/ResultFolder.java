@@ -28,6 +28,7 @@ public final class ResultFolder {
 
     private static final List<String> OWN = List.of(
             "dome\\.json",
+            "build-book\\.html",
             "tables/[^/]+\\.csv",
             "dxf/.+\\.dxf",
             "svg/.+\\.svg",
