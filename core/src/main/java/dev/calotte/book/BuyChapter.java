@@ -126,7 +126,7 @@ final class BuyChapter {
             String size = size(line);
             ticks.add(new Tick(
                     "buy-" + (i + 1),
-                    amount(line, line.amount()) + " of " + name(line) + (size.isEmpty() ? "" : ", " + size),
+                    amount(line, line.amount()) + " \u00d7 " + name(line) + (size.isEmpty() ? "" : ", " + size),
                     Optional.empty()));
         }
         return ticks;

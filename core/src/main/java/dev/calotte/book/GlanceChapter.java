@@ -11,6 +11,7 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Measures;
 import dev.calotte.parts.RiserWall;
+import dev.calotte.sphere.Breakdown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,8 +52,13 @@ final class GlanceChapter {
                 + Desk.count(desk.parts.panelKinds().size(), "kind") + " and "
                 + Desk.count(desk.dome.hubs().size(), "hub") + " of "
                 + Desk.count(desk.parts.hubKinds().size(), "kind") + ": " + article(word(spec.solid())) + " "
-                + word(spec.solid()) + " divided " + spec.breakdown() + ", spacing " + word(spec.spacing()) + ", "
+                + word(spec.solid()) + " divided " + divided(spec.breakdown()) + ", spacing " + word(spec.spacing())
+                + ", "
                 + word(spec.up()) + " up, of which " + kept(spec.keep()) + ".";
+    }
+
+    private static String divided(Breakdown breakdown) {
+        return breakdown.classNumber() == 1 ? breakdown.frequency() + "V" : breakdown.toString();
     }
 
     private static String article(String word) {

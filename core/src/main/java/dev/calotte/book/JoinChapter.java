@@ -13,8 +13,10 @@ import dev.calotte.document.Book.Text;
 import dev.calotte.document.Book.Tick;
 import dev.calotte.document.Book.Ticks;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Panels into patches, patches into the whole: sewn where there are seams to sew, else for covers joined on a table. */
@@ -131,16 +133,20 @@ final class JoinChapter {
         return patch.panels().stream().map(desk.marks::of).collect(Collectors.joining(", "));
     }
 
+    /** All seams by which a patch is joined to those that stand are one thing to do. */
     private List<Tick> joined() {
+        Map<String, List<Join>> byPatch = new LinkedHashMap<>();
+        patches.joins()
+                .forEach(join -> byPatch.computeIfAbsent(join.patch(), patch -> new ArrayList<>())
+                        .add(join));
         List<Tick> ticks = new ArrayList<>();
-        List<Join> joins = patches.joins();
-        for (int i = 0; i < joins.size(); i++) {
-            Join join = joins.get(i);
-            String last = i + 1 == joins.size() ? " This is the last seam." : "";
-            ticks.add(CutChapter.tick(
-                    "join-" + (i + 1),
-                    join.patch() + " to " + join.to() + ", " + desk.length(join.lengthMm()) + "." + last));
-        }
+        byPatch.forEach((patch, joins) -> {
+            String to = joins.stream()
+                    .map(join -> join.to() + " (" + desk.length(join.lengthMm()) + ")")
+                    .collect(Collectors.joining(", "));
+            String last = ticks.size() + 1 == byPatch.size() ? "; this closes the whole" : "";
+            ticks.add(CutChapter.tick("join-" + id(patch), patch + " to " + to + last));
+        });
         return ticks;
     }
 

@@ -12,6 +12,8 @@ import dev.calotte.pattern.CutPiece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Panels: their kinds with dimensions, and for each cover its patterns. */
 final class PanelCuts {
@@ -38,12 +40,10 @@ final class PanelCuts {
                     kind.mark(),
                     Integer.toString(kind.count()),
                     hand(kind),
-                    desk.cut(t.a()),
-                    desk.cut(t.b()),
-                    desk.cut(t.c()),
-                    desk.cut(t.altitude(0)),
-                    desk.cut(t.altitude(1)),
-                    desk.cut(t.altitude(2))));
+                    Stream.of(t.a(), t.b(), t.c()).map(desk::cut).collect(Collectors.joining(", ")),
+                    IntStream.range(0, 3)
+                            .mapToObj(side -> desk.cut(t.altitude(side)))
+                            .collect(Collectors.joining(", "))));
         }
         return new Table(
                 "Panels, net, between hub centres",
@@ -51,12 +51,8 @@ final class PanelCuts {
                         Desk.text("Panel"),
                         Desk.number("Count"),
                         Desk.text("Hand"),
-                        Desk.number("Short side"),
-                        Desk.number("Middle side"),
-                        Desk.number("Long side"),
-                        Desk.number("Altitude on short"),
-                        Desk.number("Altitude on middle"),
-                        Desk.number("Altitude on long")),
+                        Desk.text("Short, middle, long side"),
+                        Desk.text("Altitudes on them")),
                 rows);
     }
 

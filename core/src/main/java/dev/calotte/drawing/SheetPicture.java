@@ -4,10 +4,8 @@ import dev.calotte.assembly.PieceMarks;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.PatternFit;
 import dev.calotte.document.Picture;
-import dev.calotte.document.Picture.Anchor;
 import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Item;
-import dev.calotte.document.Picture.Label;
 import dev.calotte.document.Picture.Weight;
 import dev.calotte.dome.Panel;
 import dev.calotte.geometry.ConvexPolygon;
@@ -28,7 +26,6 @@ final class SheetPicture {
 
     private static final double WIDTH = 180;
     private static final double STRETCH_MM = 7000;
-    private static final double BELOW = 6;
 
     private final CoverPlan plan;
     private final UnitSystem units;
@@ -109,19 +106,14 @@ final class SheetPicture {
     private void add(CutSheet sheet, List<Laid> laid, double fromMm, double toMm, String what) {
         double perMm = WIDTH / Math.max(toMm - fromMm, sheet.stock() instanceof Roll ? STRETCH_MM : 0);
         double right = (toMm - fromMm) * perMm;
-        double high = BELOW + sheet.widthMm() * perMm;
+        double high = sheet.widthMm() * perMm;
         List<Item> items = new ArrayList<>();
         items.add(new Facet(
-                List.of(0.0, BELOW, right, BELOW, right, high, 0.0, high),
-                0,
-                Picture.Hatch.NONE,
-                Weight.FINE,
-                "stock"));
+                List.of(0.0, 0.0, right, 0.0, right, high, 0.0, high), 0, Picture.Hatch.NONE, Weight.FINE, "stock"));
         for (Laid each : laid) {
             addPiece(items, each, fromMm, perMm);
         }
         String cover = plan.fit().patterns().cover().name();
-        items.add(new Label(cover + ", " + what, 0, BELOW / 2, Letters.SMALL, Anchor.START));
         int number = pictures.size() + 1;
         String name = "stock/" + cover + (number < 10 ? "-0" : "-") + number;
         pictures.add(new Picture(name, "Cover " + cover + ", " + what, WIDTH, high, items));
@@ -131,7 +123,7 @@ final class SheetPicture {
         PatternFit fit = fitOf.get(laid.placed().mark());
         PanelKind kind = fit.pattern().kind();
         List<Vector2D> corners = laid.placed().outline().corners().stream()
-                .map(corner -> new Vector2D((corner.getX() - fromMm) * perMm, BELOW + corner.getY() * perMm))
+                .map(corner -> new Vector2D((corner.getX() - fromMm) * perMm, corner.getY() * perMm))
                 .toList();
         String suffix = laid.placed().mark().substring(fit.pattern().mark().length());
         String mark = marks.of(laid.panel()) + suffix;
