@@ -34,7 +34,8 @@ public final class ResultFolder {
             "svg/.+\\.svg",
             "svg/templates/[^/]+\\.pdf",
             "stl/.+\\.stl",
-            "stl/[^/]+\\.3mf");
+            "stl/[^/]+\\.3mf",
+            "build-book\\.html");
     private static final int BUFFER = 1 << 16;
     private static final int MOST_TRIES = 1000;
 

@@ -52,6 +52,13 @@ class ResultFolderTest {
     }
 
     @Test
+    void aBuildBookIsOneOfTheResults() throws IOException {
+        ResultFolder.write(target(), folder -> folder.add("build-book.html", out -> out.write('b')));
+        write("second");
+        assertThat(target()).isDirectoryNotContaining("glob:**.html");
+    }
+
+    @Test
     void aFileInThePlaceOfTheFolderIsRefused() throws IOException {
         Files.writeString(target(), "mine");
         assertThatThrownBy(() -> write("x"))

@@ -24,7 +24,7 @@ final class BookPage {
 
     static String text(Book book) throws IOException {
         BookNames.check(book);
-        return new BookPage(book).document().outerHtml();
+        return new BookPage(book).document().outerHtml() + "\n";
     }
 
     private Document document() throws IOException {

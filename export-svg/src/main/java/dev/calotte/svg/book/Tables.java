@@ -38,7 +38,7 @@ final class Tables {
         columns.forEach(column ->
                 row.appendChild(aligned(Html.of("th", column.heading()), column).attr("scope", "col")));
         if (linked) {
-            row.appendChild(Html.styled("th", "where", "Where").attr("scope", "col"));
+            row.appendChild(Html.styled("th", "where", "View").attr("scope", "col"));
         }
         return Html.of("thead").appendChild(row);
     }

@@ -90,11 +90,14 @@ class Brush {
   clear(size) {
     this.context.setTransform(size.ratio, 0, 0, size.ratio, 0, 0);
     this.context.clearRect(0, 0, size.width, size.height);
-    this.context.lineJoin = this.context.lineCap = 'round';
   }
 
+  // Round ends and hubs that nobody sees would cost most of the time of a large dome.
   draw(order, at, { bare, chosen }) {
     this.at = at;
+    this.hubRadius = Math.min(8, at.scale * this.scene.step * 0.05);
+    this.strutWidth = Math.min(6, Math.max(0.6, at.scale * this.scene.step * 0.03));
+    [this.context.lineJoin, this.context.lineCap] = this.strutWidth > 1.5 ? ['round', 'round'] : ['bevel', 'butt'];
     for (const piece of order) this[piece.type](piece, bare, chosen.has(piece));
   }
 
@@ -122,7 +125,7 @@ class Brush {
 
   strut(piece) {
     this.trace(piece);
-    this.line(piece, Math.min(6, Math.max(0.6, this.at.scale * this.scene.step * 0.03)));
+    this.line(piece, this.strutWidth);
   }
 
   line(piece, width) {
@@ -133,7 +136,8 @@ class Brush {
 
   hub(piece) {
     const { context } = this;
-    this.ring(piece, Math.min(8, Math.max(0.8, this.at.scale * this.scene.step * 0.05)));
+    if (this.hubRadius < 1.2) return;
+    this.ring(piece, this.hubRadius);
     context.fillStyle = this.inks.paper;
     context.fill();
     this.line(piece, 1);
