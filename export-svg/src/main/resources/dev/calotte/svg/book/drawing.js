@@ -16,7 +16,7 @@ function inks(element) {
   return {
     paper, ink, accent,
     fills: [paper, ...COLOURS].map((colour) => mixed(colour, paper, colour === paper ? 1 : 0.25)),
-    strong: [paper, ...COLOURS].map((colour) => mixed(colour, paper, colour === paper ? 1 : 0.6)),
+    strong: [paper, ...COLOURS].map((colour) => mixed(colour, paper, colour === paper ? 1 : 0.4)),
     shades: Array.from({ length: SHADES + 1 }, (_, i) => mixed(ink, paper, 0.16 + 0.84 * (i / SHADES) ** 1.5)),
   };
 }
@@ -161,13 +161,13 @@ class Brush {
   }
 
   // The marks of kinds, or once one has come nearer those of pieces, on panels that have room for them.
-  marks(order, near) {
+  marks(order, near, labelled) {
     const { context, at } = this;
     context.textAlign = 'center';
     context.textBaseline = 'middle';
     context.fillStyle = this.inks.ink;
     for (const piece of order) {
-      if (piece.type !== 'panel') continue;
+      if (piece.type !== 'panel' || piece === labelled) continue;
       const text = near ? piece.mark : piece.kind;
       const height = Math.min(15, 1.15 * inside(piece, at) / Math.hypot(0.3 * text.length, 0.5));
       if (height < 9) continue;

@@ -54,10 +54,11 @@ class View {
     this.at = project(this.scene, this.pose, size);
     this.order = inOrder(this.scene, this.at, this.layers);
     this.brush.draw(this.order, this.at, { bare: !this.layers.strut, chosen: new Set(this.chosen) });
-    this.brush.marks(this.order, this.pose.zoom > 1.5);
+    const labelled = this.chosen[this.front()];
+    this.brush.marks(this.order, this.pose.zoom > 1.5, labelled);
     this.beside.filter((piece) => this.layers[piece.type]).forEach((piece) => this.brush.choose(piece, false, this.isFar(piece)));
     this.chosen.forEach((piece) => this.brush.choose(piece, true, this.isFar(piece)));
-    if (this.chosen.length) this.brush.label(this.chosen[this.front()], this.caption, size);
+    if (labelled) this.brush.label(labelled, this.caption, size);
     this.tell();
   }
 
@@ -96,11 +97,18 @@ class View {
     this.redraw();
   }
 
+  // Buttons and keys come nearer to the one piece that is chosen, else to the middle.
+  aim() {
+    if (this.chosen.length !== 1 || !this.brush) return [0, 0];
+    const [x, y] = this.brush.centre(this.chosen[0]);
+    return [x - this.canvas.clientWidth / 2, y - this.canvas.clientHeight / 2];
+  }
+
   act(move) {
     const acts = {
       left: () => this.turnBy(STEP, 0), right: () => this.turnBy(-STEP, 0),
       up: () => this.turnBy(0, STEP / 2), down: () => this.turnBy(0, -STEP / 2),
-      nearer: () => this.zoomBy(1.25), away: () => this.zoomBy(0.8),
+      nearer: () => this.zoomBy(1.25, ...this.aim()), away: () => this.zoomBy(0.8, ...this.aim()),
       reset: () => { this.pose = { ...START }; this.redraw(); },
     };
     acts[move]();
