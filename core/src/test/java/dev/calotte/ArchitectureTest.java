@@ -96,7 +96,7 @@ class ArchitectureTest {
             .whereLayer("bill")
             .mayOnlyAccessLayers("units", "geometry", "dome", "parts", "pattern", "stock", "nest", "choose")
             .whereLayer("caution")
-            .mayOnlyAccessLayers("dome", "parts", "pattern")
+            .mayOnlyAccessLayers("dome", "parts", "pattern", "assembly")
             .whereLayer("model")
             .mayOnlyBeAccessedByLayers("output")
             .whereLayer("model")

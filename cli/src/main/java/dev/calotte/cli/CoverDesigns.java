@@ -1,5 +1,7 @@
 package dev.calotte.cli;
 
+import dev.calotte.assembly.Patch;
+import dev.calotte.choose.BatchedCover;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.choose.Mends;
@@ -13,7 +15,9 @@ import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Keep;
+import dev.calotte.dome.Panel;
 import dev.calotte.nest.Layout;
+import dev.calotte.output.Documents;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Patterns;
 import dev.calotte.pattern.Splitting;
@@ -64,8 +68,29 @@ final class CoverDesigns {
             plan = CoverPlan.of(fit, layout(covering, from.get().steps()));
             saving = Optional.empty();
         }
-        Optional<StockCurve> curve = plan.flatMap(laid -> StockCurve.ofCover(laid, resizing, layout));
-        return new CoverDesign(plan.map(CoverPlan::fit).orElse(fit), mends, plan, saving, curve);
+        Optional<CoverPlan> free = plan;
+        List<List<Panel>> patches = free.isPresent() ? patches(parts, covering) : List.of();
+        Optional<BatchedCover> batched =
+                covering.byPatches() ? free.map(laid -> BatchedCover.of(laid, patches, layout)) : Optional.empty();
+        Optional<CoverPlan> last = batched.map(BatchedCover::plan).or(() -> free.map(laid -> handedOut(laid, patches)));
+        Optional<StockCurve> curve =
+                covering.byPatches() ? Optional.empty() : free.flatMap(f -> StockCurve.ofCover(f, resizing, layout));
+        return new CoverDesign(last.map(CoverPlan::fit).orElse(fit), mends, last, saving, curve, batched);
+    }
+
+    /** The panels patch by patch; none of a dome so large that nobody sorts its pieces, unless that was asked for. */
+    private List<List<Panel>> patches(Parts parts, Covering covering) {
+        return covering.byPatches() || parts.dome().panels().size() <= Documents.MOST_PANELS_IN_A_PICTURE
+                ? project.assembly().patches(parts).patches().stream()
+                        .map(Patch::panels)
+                        .toList()
+                : List.of();
+    }
+
+    private static CoverPlan handedOut(CoverPlan plan, List<List<Panel>> patches) {
+        return patches.isEmpty()
+                ? plan
+                : plan.handedOut(patches.stream().flatMap(List::stream).toList());
     }
 
     private boolean sizes(Covering covering) {

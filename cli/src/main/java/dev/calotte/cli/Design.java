@@ -131,6 +131,8 @@ public record Design(
                 .or(() -> longestCut(project))
                 .orElse(project.dome().size());
         Parts parts = new SizedParts(project).apply(size);
+        // a way of patches that cannot be is refused before anything else is made
+        project.assembly().way().ifPresent(way -> project.assembly().patches(parts));
         Dome dome = parts.dome();
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
@@ -159,7 +161,11 @@ public record Design(
                 .map(covering -> new Clad(covering.cover(), covering.material()))
                 .toList();
         return Cautions.of(new Circumstances(
-                parts, covers, project.jigs().isPresent(), project.model().isPresent()));
+                parts,
+                covers,
+                project.assembly().raise(),
+                project.jigs().isPresent(),
+                project.model().isPresent()));
     }
 
     /**

@@ -103,9 +103,10 @@ final class MakeCommand implements Callable<Integer> {
                 design.project().model(),
                 design.project().jigs(),
                 design.project().kerfMm(),
-                design.project().wants(Section.BOOK)
+                design.project().wants(Section.BOOK) && hasPictures(design)
                         ? Optional.of(BookMatter.of(design, source, spec.root().version()[0]))
-                        : Optional.empty());
+                        : Optional.empty(),
+                design.project().assembly());
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }
@@ -119,6 +120,10 @@ final class MakeCommand implements Callable<Integer> {
                 }
             }
         }
+    }
+
+    private static boolean hasPictures(Design design) {
+        return design.dome().panels().size() <= Documents.MOST_PANELS_IN_A_PICTURE;
     }
 
     private static boolean wants(Design design, Exporter exporter) {

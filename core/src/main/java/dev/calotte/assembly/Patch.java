@@ -29,7 +29,7 @@ public record Patch(PatchKind kind, int place, List<Panel> panels, OptionalInt c
     /**
      * The mark of the patch.
      *
-     * @return for example {@code U2-03}
+     * @return for example {@code A2-03}
      */
     public String mark() {
         return kind.mark() + (place < 10 ? "-0" : "-") + place;

@@ -17,6 +17,9 @@ import java.util.Optional;
 public record PatchKind(
         int number, Hand hand, Optional<String> twin, List<String> panels, List<Seam> seams, int count) {
 
+    /** What marks of patches begin with: assembled units. */
+    static final String LETTER = "A";
+
     /**
      * A seam inside a patch; panels are given by their place in the order of joining, from 1.
      *
@@ -57,10 +60,10 @@ public record PatchKind(
     /**
      * The mark of the kind.
      *
-     * @return for example {@code U2} or {@code U3L}
+     * @return for example {@code A2} or {@code A3L}
      */
     public String mark() {
-        return "U" + number + hand.letter();
+        return LETTER + number + hand.letter();
     }
 
     /**

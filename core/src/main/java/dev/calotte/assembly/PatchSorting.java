@@ -193,7 +193,11 @@ final class PatchSorting {
                 add(
                         pieces.stream().filter(p -> p.hand() == hand).toList(),
                         hand,
-                        both ? Optional.of("U" + number + hand.mirror().letter()) : Optional.empty(),
+                        both
+                                ? Optional.of(PatchKind.LETTER
+                                        + number
+                                        + hand.mirror().letter())
+                                : Optional.empty(),
                         patches);
             }
         }

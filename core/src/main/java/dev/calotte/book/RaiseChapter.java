@@ -1,6 +1,7 @@
 package dev.calotte.book;
 
 import dev.calotte.assembly.OpeningReport;
+import dev.calotte.assembly.Raise;
 import dev.calotte.assembly.SettingOut;
 import dev.calotte.assembly.SettingOut.Stake;
 import dev.calotte.document.Book.Block;
@@ -25,7 +26,8 @@ import java.util.Set;
 /** From the base on the ground to the last piece. */
 final class RaiseChapter {
 
-    private static final Set<String> TOPICS = Set.of("Wind and snow", "Base", "Raising", "Heights", "Opening");
+    private static final Set<String> TOPICS =
+            Set.of("Wind and snow", "Base", "Raising", "Lifting", "Heights", "Opening");
 
     private final Desk desk;
 
@@ -95,8 +97,9 @@ final class RaiseChapter {
 
     private List<String> words() {
         List<String> words = new ArrayList<>();
-        words.add("Row by row from the base up. Bolts stay finger-tight until the last piece is in; then tighten all of"
-                + " them, row by row.");
+        boolean lifted = desk.matter.subject().assembly().raise() == Raise.CROWN;
+        words.add((lifted ? "The crown first, lifted, and each row added below it." : "Row by row from the base up.")
+                + " Bolts stay finger-tight until the last piece is in; then tighten all of them, row by row.");
         words.add(
                 "A row that is not closed is floppy: prop it at every second hub at least, and brace it against turning,"
                         + " until the row above closes it. Nobody stands under it, and nobody climbs on it.");
@@ -109,7 +112,8 @@ final class RaiseChapter {
     }
 
     private Ticks steps() {
-        List<Step> steps = BuildingSteps.of(desk.dome);
+        List<Step> steps =
+                BuildingSteps.of(desk.dome, desk.matter.subject().assembly().raise());
         List<Picture> pictures = desk.drawings("step-");
         List<Tick> ticks = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
@@ -120,9 +124,12 @@ final class RaiseChapter {
     }
 
     private String text(Step step, int number) {
+        StepWords words = new StepWords(desk.parts, step);
         String pieces = Desk.count(step.struts().size(), "strut") + " and "
                 + Desk.count(step.panels().size(), "panel") + " in all";
-        return "Step " + number + ". " + new StepWords(desk.parts, step).title() + ". " + pieces + masses(step) + ".";
+        return "Step " + number + ". "
+                + words.lift(desk.units).map(lift -> lift + " ").orElse("") + words.title() + ". " + pieces
+                + masses(step) + ".";
     }
 
     private String masses(Step step) {

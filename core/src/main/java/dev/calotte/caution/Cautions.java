@@ -1,5 +1,6 @@
 package dev.calotte.caution;
 
+import dev.calotte.assembly.Raise;
 import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Measures;
@@ -27,6 +28,9 @@ public final class Cautions {
      */
     public static List<Caution> of(Circumstances circumstances) {
         List<Caution> cautions = new ArrayList<>(of(circumstances.parts().dome()));
+        if (circumstances.raise() == Raise.CROWN) {
+            cautions.add(cautions.indexOf(KnownCautions.RAISING) + 1, KnownCautions.LIFTING);
+        }
         if (circumstances.parts().joinery().ends() instanceof Ends.Flattened) {
             cautions.add(KnownCautions.FLATTENED);
         }

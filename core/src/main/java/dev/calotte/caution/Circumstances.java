@@ -1,5 +1,6 @@
 package dev.calotte.caution;
 
+import dev.calotte.assembly.Raise;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Cover;
 import java.util.List;
@@ -10,10 +11,11 @@ import java.util.Optional;
  *
  * @param parts its parts
  * @param covers its covers
+ * @param raise from which end it is raised
  * @param printed whether jigs or other parts are printed for it
  * @param lasered whether a model is cut for it, which is work for a laser as a rule
  */
-public record Circumstances(Parts parts, List<Clad> covers, boolean printed, boolean lasered) {
+public record Circumstances(Parts parts, List<Clad> covers, Raise raise, boolean printed, boolean lasered) {
 
     /**
      * A cover and its material.
@@ -28,6 +30,7 @@ public record Circumstances(Parts parts, List<Clad> covers, boolean printed, boo
      *
      * @param parts its parts
      * @param covers its covers
+     * @param raise from which end it is raised
      * @param printed whether jigs are printed
      * @param lasered whether a model is cut
      */
@@ -42,6 +45,6 @@ public record Circumstances(Parts parts, List<Clad> covers, boolean printed, boo
      * @return nothing but these
      */
     public static Circumstances of(Parts parts) {
-        return new Circumstances(parts, List.of(), false, false);
+        return new Circumstances(parts, List.of(), Raise.BASE, false, false);
     }
 }

@@ -21,6 +21,11 @@ final class KnownCautions {
             "Half-built rows can collapse or snap through: prop and brace. Keep people out from under, and stop in"
                     + " wind.",
             "competent person; lifting rules");
+    static final Caution LIFTING = new Caution(
+            "Lifting",
+            "A lift by mast or gin pole needs a lifting plan. Nobody stands under what hangs; prop it before a row is"
+                    + " added below.",
+            "competent person; lifting rules");
     static final Caution HEIGHTS = new Caution(
             "Heights",
             "Work from a scaffold or platform, never from the frame. No climbing on struts or panels.",

@@ -4,6 +4,7 @@ import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Weight;
 import dev.calotte.dome.Panel;
+import dev.calotte.drawing.BuildingSteps.Step;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
@@ -27,21 +28,22 @@ final class GrownDome {
         this.view = new View(subject.dome(), Camera.from(BEARING, ELEVATION));
     }
 
-    void draw(Paper paper, Box room, int row) {
+    void draw(Paper paper, Box room, Step step) {
         if (subject.dome().panels().size() > MOST_PANELS) {
             return;
         }
+        boolean hangs = step.liftMm().isPresent();
         Box extent = view.extent();
         double perMm = Math.min(room.width() / extent.width(), room.height() / extent.height());
         double left = room.right() - perMm * extent.right();
         OnPaper place = new OnPaper(new Vector2D(left, room.low() - perMm * extent.low()), new DrawnScale(1 / perMm));
         for (Panel panel : view.panels()) {
-            if (panel.row() >= row) {
+            if (hangs ? panel.row() <= step.row() : panel.row() >= step.row()) {
                 List<Vector2D> corners = place.of(view.corners(panel));
                 boolean outside = view.showsOutside(panel);
-                Weight weight = panel.row() == row ? Weight.FINE : Weight.PALE;
+                Weight weight = panel.row() == step.row() ? Weight.FINE : Weight.PALE;
                 paper.add(
-                        outside && panel.row() == row
+                        outside && panel.row() == step.row()
                                 ? KindLook.facet(corners, subject.parts().kindOf(panel), weight, "")
                                 : new Facet(KindLook.xy(corners), outside ? 0 : INSIDE, Hatch.NONE, weight, ""));
             }

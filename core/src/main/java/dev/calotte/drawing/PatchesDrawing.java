@@ -38,7 +38,7 @@ final class PatchesDrawing {
     }
 
     static List<Draft> of(Subject subject) {
-        Patches patches = Patches.of(subject.parts());
+        Patches patches = subject.assembly().patches(subject.parts());
         return Spread.of(subject.dome()).stream()
                 .map(spread -> new PatchesDrawing(subject, patches, spread))
                 .map(plan -> SizeChoice.smallest(PaperSize.of(subject.units()), plan::on))

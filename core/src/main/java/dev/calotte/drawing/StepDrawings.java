@@ -33,7 +33,7 @@ final class StepDrawings {
         this.subject = subject;
         this.spreads = Spread.of(subject.dome());
         this.grown = new GrownDome(subject);
-        this.steps = BuildingSteps.of(subject.dome());
+        this.steps = BuildingSteps.of(subject.dome(), subject.assembly().raise());
     }
 
     static List<Draft> of(Subject subject) {
@@ -50,7 +50,10 @@ final class StepDrawings {
         Step step = steps.get(index);
         StepWords words = new StepWords(subject.parts(), step);
         Paper paper = new Paper(size, "Step " + (index + 1) + " of " + steps.size() + ": row " + step.row());
-        words.lines().forEach(paper::note);
+        words.lines(subject.units()).forEach(paper::note);
+        if (step.liftMm().isPresent() && index == steps.size() - 1) {
+            paper.note("Let it down on the marks of its base hubs, and fix them before anything else.");
+        }
         Box strip = paper.strip(GROWN);
         ScaleBar bar = new ScaleBar(
                 paper, new Box(strip.left(), strip.low(), strip.right(), strip.low() + 9), subject.units());
@@ -60,7 +63,7 @@ final class StepDrawings {
         standing.forEach(strut -> add(paper, spread, roundel, strut, Weight.PALE));
         int misfits = addNew(paper, spread, roundel, step);
         roundel.addArrow(paper);
-        grown.draw(paper, new Box(strip.middleX(), strip.low() + 1, strip.right(), strip.high() - 1), step.row());
+        grown.draw(paper, new Box(strip.middleX(), strip.low() + 1, strip.right(), strip.high() - 1), step);
         DrawnScale scale = roundel.place().scale();
         bar.draw(scale, ", along lines from the middle");
         String number = index < 9 ? "0" + (index + 1) : "" + (index + 1);

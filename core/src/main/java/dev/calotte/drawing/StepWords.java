@@ -4,7 +4,10 @@ import dev.calotte.drawing.BuildingSteps.Step;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.StrutKind;
+import dev.calotte.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -51,11 +54,30 @@ public record StepWords(Parts parts, Step step) {
                 .count();
     }
 
-    /** The two as lines of a drawing. */
-    List<String> lines() {
-        return List.of(
-                "Struts: " + (step.struts().isEmpty() ? "none" : struts()),
-                "Panels: " + (step.panels().isEmpty() ? "none" : panels()));
+    /**
+     * What is done before anything is added, where the dome is raised from its crown.
+     *
+     * @param units how lengths are written
+     * @return a sentence; nothing where it is raised from the base
+     */
+    public Optional<String> lift(UnitSystem units) {
+        if (step.liftMm().isEmpty()) {
+            return Optional.empty();
+        }
+        double mm = step.liftMm().getAsDouble();
+        return Optional.of(
+                mm > 0
+                        ? "Lift what is there by at least " + units.length(mm)
+                                + ", hold it by the mast and by props, and" + " add this row below it."
+                        : "Put this together on the ground, under the mast.");
+    }
+
+    /** All as lines of a drawing. */
+    List<String> lines(UnitSystem units) {
+        List<String> lines = new ArrayList<>(lift(units).stream().toList());
+        lines.add("Struts: " + (step.struts().isEmpty() ? "none" : struts()));
+        lines.add("Panels: " + (step.panels().isEmpty() ? "none" : panels()));
+        return lines;
     }
 
     /**

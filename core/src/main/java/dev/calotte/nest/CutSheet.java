@@ -36,4 +36,9 @@ public record CutSheet(Stock stock, double lengthMm, double widthMm, List<Placed
     public double partsMm2() {
         return parts.stream().mapToDouble(part -> part.outline().area()).sum();
     }
+
+    /** The same on the same stock by another name. */
+    CutSheet of(Stock same) {
+        return new CutSheet(same, lengthMm, widthMm, parts, offcuts);
+    }
 }

@@ -1,12 +1,10 @@
 package dev.calotte.nest;
 
-import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.stock.Stock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.apache.commons.math3.util.FastMath;
 
 /**
  * Lays convex parts on sheets and rolls. The first plan puts parts where their far end comes nearest to the beginning of
@@ -130,7 +128,10 @@ public final class SheetPlan {
         if (layout.steps() > 0 && !listed && charges.cost(best) > bound) {
             best = better(best, new Emptying(kinds, charges, layout.withSteps(left), best).empty());
         }
-        return finish(best, new Goal(charges.measure(), charges.cost(best), bound, proof));
+        List<Filled> inOrder = new ArrayList<>(best);
+        inOrder.sort(Comparator.comparingInt(filled -> filled.field().stock()));
+        Goal goal = new Goal(charges.measure(), charges.cost(best), bound, proof);
+        return new Finishing(kinds, stocks, layout.spacingMm()).plan(inOrder, goal);
     }
 
     private List<Filled> better(List<Filled> one, List<Filled> other) {
@@ -226,42 +227,5 @@ public final class SheetPlan {
     private double costOfArea(Field field) {
         double rate = charges.rate(field.stock());
         return field.isRoll() ? rate / field.width() : rate / (field.width() * field.length());
-    }
-
-    private CutPlan finish(List<Filled> all, Goal goal) {
-        List<CutSheet> sheets = new ArrayList<>();
-        for (Filled filled : all) {
-            sheets.add(sheet(filled));
-        }
-        sheets.sort(Comparator.comparingInt(sheet -> stocks.indexOf(sheet.stock())));
-        return new CutPlan(sheets, goal);
-    }
-
-    private CutSheet sheet(Filled filled) {
-        Field field = filled.field();
-        double length = field.isRoll() ? charges.takenMm(filled) : field.length() + 2 * field.margin();
-        List<Placed> placed = new ArrayList<>();
-        for (Spot spot : filled.spots()) {
-            placed.add(placed(spot.moved(field.margin(), field.margin())));
-        }
-        List<ConvexPolygon> outlines = placed.stream().map(Placed::outline).toList();
-        List<Offcut> offcuts = new Offcuts(field, length, layout.spacingMm()).of(outlines, narrowest());
-        return new CutSheet(stocks.get(field.stock()), length, field.width() + 2 * field.margin(), placed, offcuts);
-    }
-
-    /** What is narrower than every part is waste. */
-    private double narrowest() {
-        double least = Double.POSITIVE_INFINITY;
-        for (int kind = 0; kind < kinds.count(); kind++) {
-            least = Math.min(least, kinds.shape(kind, false).narrowestWidth());
-        }
-        return least;
-    }
-
-    private Placed placed(Spot spot) {
-        double round = 2 * FastMath.PI;
-        double turn = spot.turnRad() - Math.floor(spot.turnRad() / round) * round;
-        String mark = kinds.piece(spot.kind()).mark();
-        return new Placed(mark, spot.x(), spot.y(), turn < round ? turn : 0, spot.mirrored(), kinds.outline(spot));
     }
 }

@@ -1,5 +1,6 @@
 package dev.calotte.output;
 
+import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.book.Matter;
 import dev.calotte.choose.CoverFit;
 import dev.calotte.choose.CoverPlan;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param jigs what jigs are made for, if they are wanted
  * @param kerfMm how wide a cut is, if cut lines are to be moved for that; 0 if not
  * @param book what the build book is made from, if it is wanted
+ * @param assembly how the dome is put together
  */
 public record Contents(
         String title,
@@ -37,7 +39,8 @@ public record Contents(
         Optional<ModelSpec> model,
         Optional<JigSpec> jigs,
         double kerfMm,
-        Optional<Matter> book) {
+        Optional<Matter> book,
+        AssemblySpec assembly) {
 
     /**
      * Copies the lists.
@@ -53,6 +56,7 @@ public record Contents(
      * @param jigs what jigs are made for
      * @param kerfMm how wide a cut is
      * @param book what the build book is made from
+     * @param assembly how the dome is put together
      */
     public Contents {
         covers = List.copyOf(covers);

@@ -25,7 +25,7 @@ import java.util.List;
 /** The documents of a dome. */
 public final class Documents {
 
-    /** A dome of more panels than this has no pictures: no mark would be legible. */
+    /** A dome of more panels than this has no pictures, as no mark would be legible, and no book to build it by. */
     public static final int MOST_PANELS_IN_A_PICTURE = 5000;
 
     private Documents() {}
@@ -67,7 +67,8 @@ public final class Documents {
 
     private static List<Picture> drawings(Contents contents) {
         return contents.parts().dome().panels().size() <= MOST_PANELS_IN_A_PICTURE
-                ? DomeDrawings.of(new Subject(contents.title(), contents.parts(), contents.units(), contents.riserMm()))
+                ? DomeDrawings.of(new Subject(
+                        contents.title(), contents.parts(), contents.units(), contents.riserMm(), contents.assembly()))
                 : List.of();
     }
 

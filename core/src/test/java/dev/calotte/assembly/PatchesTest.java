@@ -74,9 +74,9 @@ class PatchesTest {
         assertThat(patches.kinds())
                 .extracting(PatchKind::mark, PatchKind::count, PatchKind::panels)
                 .containsExactly(
-                        tuple("U1", 6, Collections.nCopies(5, "P1")),
-                        tuple("U2", 10, Collections.nCopies(6, "P2")),
-                        tuple("U3", 5, Collections.nCopies(3, "P2")));
+                        tuple("A1", 6, Collections.nCopies(5, "P1")),
+                        tuple("A2", 10, Collections.nCopies(6, "P2")),
+                        tuple("A3", 5, Collections.nCopies(3, "P2")));
         assertThat(patches.kinds()).extracting(kind -> kind.seams().size()).containsExactly(5, 6, 2);
     }
 

@@ -2,6 +2,7 @@ package dev.calotte.caution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.calotte.assembly.Raise;
 import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -74,7 +75,7 @@ class CautionsTest {
         List<Clad> clads = Arrays.stream(covers)
                 .map(cover -> new Clad(cover, Optional.empty()))
                 .toList();
-        return new Circumstances(parts, clads, false, false);
+        return new Circumstances(parts, clads, Raise.BASE, false, false);
     }
 
     @ParameterizedTest
@@ -91,7 +92,7 @@ class CautionsTest {
         Parts parts =
                 Parts.of(Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(2000))), Joinery.gap(45));
         Clad clad = new Clad(Cover.of("cover"), Optional.of(material));
-        List<Caution> cautions = Cautions.of(new Circumstances(parts, List.of(clad, clad), false, false));
+        List<Caution> cautions = Cautions.of(new Circumstances(parts, List.of(clad, clad), Raise.BASE, false, false));
         assertThat(added(parts.dome(), cautions)).containsExactly(topics.split("; ", -1));
     }
 
@@ -100,7 +101,7 @@ class CautionsTest {
         Parts parts =
                 Parts.of(Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(2000))), Joinery.gap(45));
         assertThat(added(parts.dome(), Cautions.of(Circumstances.of(parts)))).isEmpty();
-        assertThat(added(parts.dome(), Cautions.of(new Circumstances(parts, List.of(), true, true))))
+        assertThat(added(parts.dome(), Cautions.of(new Circumstances(parts, List.of(), Raise.BASE, true, true))))
                 .containsExactly("Laser", "Printed parts");
     }
 
@@ -164,5 +165,17 @@ class CautionsTest {
     private static List<Caution> cautions(double radiusMm, Keep keep) {
         DomeSpec spec = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(2), Size.radius(radiusMm));
         return Cautions.of(Dome.of(spec.withKeep(keep)));
+    }
+
+    @Test
+    void aCrownThatIsLiftedNeedsALiftingPlan() {
+        Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(3000))
+                .withKeep(new Keep.Rows(5, 9)));
+        Parts parts = Parts.of(dome, Joinery.nodeToNode());
+        assertThat(Cautions.of(new Circumstances(parts, List.of(), Raise.BASE, false, false)))
+                .isEqualTo(Cautions.of(Circumstances.of(parts)));
+        assertThat(Cautions.of(new Circumstances(parts, List.of(), Raise.CROWN, false, false)))
+                .extracting(Caution::topic)
+                .containsSubsequence("Raising", "Lifting", "Heights");
     }
 }

@@ -2,6 +2,8 @@ package dev.calotte.choose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.calotte.assembly.Patch;
+import dev.calotte.assembly.Patches;
 import dev.calotte.assembly.PieceMarks;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
@@ -34,6 +36,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -65,8 +68,79 @@ class CoverPlanTest {
                         CoverPlan.of(fit(felled, ROLL), LAYOUT),
                         CoverPlan.of(fit(grained, SHEET), LAYOUT),
                         CoverPlan.of(
-                                fit(Cover.of("glass").with(Allowances.of(-3, 0).withHubRelief(40)), SHEET), LAYOUT))
+                                fit(Cover.of("glass").with(Allowances.of(-3, 0).withHubRelief(40)), SHEET), LAYOUT),
+                        CoverPlan.of(fit(felled, ROLL), LAYOUT).map(plan -> plan.handedOut(inOrder(plan))),
+                        CoverPlan.of(fit(grained, SHEET), LAYOUT)
+                                .map(plan -> BatchedCover.of(plan, patches(plan), LAYOUT)
+                                        .plan()),
+                        CoverPlan.of(fit(felled, ROLL), LAYOUT)
+                                .map(plan -> BatchedCover.of(plan, patches(plan), LAYOUT)
+                                        .plan()))
                 .map(plan -> plan.orElseThrow());
+    }
+
+    private static List<List<Panel>> patches(CoverPlan plan) {
+        return Patches.of(plan.fit().patterns().parts()).patches().stream()
+                .map(Patch::panels)
+                .toList();
+    }
+
+    private static List<Panel> inOrder(CoverPlan plan) {
+        return patches(plan).stream().flatMap(List::stream).toList();
+    }
+
+    @Test
+    void ofPiecesThatAreAlikeTheFirstOnTheRollIsWantedFirst() {
+        CoverPlan free = CoverPlan.of(fit(Cover.of("net"), ROLL), LAYOUT).orElseThrow();
+        List<Panel> order = inOrder(free);
+        CoverPlan plan = free.handedOut(order);
+        assertThat(plan.plan()).isEqualTo(free.plan());
+        List<Placed> parts = plan.plan().sheets().get(0).parts();
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                if (parts.get(i).mark().equals(parts.get(j).mark())) {
+                    assertThat(turn(order, plan.panels().get(0).get(i))
+                                    < turn(order, plan.panels().get(0).get(j)))
+                            .isEqualTo(begin(parts.get(i)) < begin(parts.get(j)));
+                }
+            }
+        }
+    }
+
+    private static int turn(List<Panel> order, Panel panel) {
+        return order.indexOf(panel);
+    }
+
+    private static double begin(Placed part) {
+        return -part.outline().reach(new Vector2D(-1, 0));
+    }
+
+    /** A 3V of five rows has six stars of five panels at the solid's corners and fifteen more, some cut by the base. */
+    @Test
+    void patchByPatchEachGroupHasThePanelsOfItsPatches() {
+        CoverPlan free = CoverPlan.of(fit(Cover.of("net"), ROLL), LAYOUT).orElseThrow();
+        List<List<Panel>> patches = patches(free);
+        BatchedCover cover = BatchedCover.of(free, patches, LAYOUT);
+        int first = 0;
+        for (int group = 0; group < cover.groups().size(); group++) {
+            List<Panel> laid = new ArrayList<>();
+            for (int i = 0; i < cover.groupOf().get(0).size(); i++) {
+                if (cover.groupOf().get(0).get(i) == group) {
+                    laid.add(cover.plan().panels().get(0).get(i));
+                }
+            }
+            int last = first + cover.groups().get(group);
+            assertThat(laid)
+                    .containsExactlyInAnyOrderElementsOf(patches.subList(first, last).stream()
+                            .flatMap(List::stream)
+                            .toList());
+            first = last;
+        }
+        assertThat(first).isEqualTo(patches.size());
+        assertThat(cover.extraSheets()).isZero();
+        assertThat(cover.extraRollMm())
+                .isEqualTo(cover.plan().plan().goal().reached()
+                        - free.plan().goal().reached());
     }
 
     @ParameterizedTest

@@ -2,6 +2,7 @@ package dev.calotte.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.document.Document;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -73,7 +74,8 @@ class DocumentsTest {
                         Optional.empty(),
                         Optional.empty(),
                         kerf,
-                        Optional.empty()))
+                        Optional.empty(),
+                        AssemblySpec.USUAL))
                 .stream()
                 .map(Document::name)
                 .toList();

@@ -31,6 +31,11 @@ final class CoverReader {
         CODED
     }
 
+    private enum CutBy {
+        STOCK,
+        PATCHES
+    }
+
     private enum EdgeCut {
         SQUARE,
         BEVELLED
@@ -57,7 +62,8 @@ final class CoverReader {
                 fields.read("spacing", 0.0, Measured.notBelowZero(units)),
                 fields.offers("material")
                         ? Optional.ofNullable(fields.read("material", null, Words.of(Material.values())))
-                        : Optional.empty());
+                        : Optional.empty(),
+                fields.read("cut-by", CutBy.STOCK, Words.of(CutBy.values())) == CutBy.PATCHES);
         fields.close();
         return covering;
     }

@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param stocks sheets and rolls, the first named first; none if the brief does not say
  * @param spacingMm how far its pieces stay apart on the stock
  * @param material what it is made of, if the brief says so
+ * @param byPatches whether it is cut patch by patch, in the order in which patches are joined
  */
-public record Covering(Cover cover, List<Stock> stocks, double spacingMm, Optional<Material> material) {
+public record Covering(
+        Cover cover, List<Stock> stocks, double spacingMm, Optional<Material> material, boolean byPatches) {
 
     /**
      * Copies the list.
@@ -23,6 +25,7 @@ public record Covering(Cover cover, List<Stock> stocks, double spacingMm, Option
      * @param stocks sheets and rolls
      * @param spacingMm how far its pieces stay apart
      * @param material what it is made of
+     * @param byPatches whether it is cut patch by patch
      */
     public Covering {
         stocks = List.copyOf(stocks);

@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.export.Finish;
 import dev.calotte.model.ModelSpec;
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param jigs what jigs are made for, if they are wanted
  * @param kerfMm how wide a cut is, by half of which cut lines are moved; 0 if they are not
  * @param spareShare how much more of everything is bought than is needed, as a part of it
+ * @param assembly how the dome is put together
  * @param finish how files are finished for the machines at hand
  * @param files the families of files to write, each at most once, in the order of {@link Section}
  */
@@ -46,6 +48,7 @@ public record Project(
         Optional<JigSpec> jigs,
         double kerfMm,
         double spareShare,
+        AssemblySpec assembly,
         Finish finish,
         List<Section> files) {
 
@@ -66,6 +69,7 @@ public record Project(
      * @param jigs what jigs are made for
      * @param kerfMm how wide a cut is
      * @param spareShare how much more is bought than is needed
+     * @param assembly how the dome is put together
      * @param finish how files are finished
      * @param files the families of files to write
      */

@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.export.Finish;
 import dev.calotte.problem.Problem.Code;
@@ -49,6 +50,8 @@ final class ProjectReader {
         double kerfMm = kerfMm(output, covers);
         Finish finish = OutputReader.read(output, units);
         List<OpeningRequest> openings = OpeningsReader.read(top);
+        AssemblySpec assembly = AssemblyReader.read(top.section("assembly"));
+        checkOrder(wish, covers);
         return new Project(
                 title,
                 units,
@@ -64,6 +67,7 @@ final class ProjectReader {
                 jigs,
                 kerfMm,
                 top.read("spares", USUAL_SPARES, Numbers::share),
+                assembly,
                 finish,
                 files());
     }
@@ -81,6 +85,24 @@ final class ProjectReader {
             covers.add(covering);
         }
         return List.copyOf(covers);
+    }
+
+    /** The largest dome from so much stock is looked for with plans in any order. */
+    private void checkOrder(SizeWish wish, List<Covering> covers) {
+        for (int cover = 0; cover < covers.size(); cover++) {
+            if (covers.get(cover).byPatches()
+                    && wish instanceof SizeWish.WidestFrom from
+                    && from.cover().equals(covers.get(cover).cover().name())) {
+                coverFields
+                        .get(cover)
+                        .refuse(
+                                "cut-by",
+                                new Refusal(
+                                        Code.CONFLICT,
+                                        "size.widest-from looks for plans that use the least of this stock.",
+                                        "Write cut-by: stock, or give the size otherwise."));
+            }
+        }
     }
 
     private double kerfMm(Fields output, List<Covering> covers) {

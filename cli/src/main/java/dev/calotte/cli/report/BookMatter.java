@@ -1,6 +1,5 @@
 package dev.calotte.cli.report;
 
-import dev.calotte.assembly.Patches;
 import dev.calotte.book.Matter;
 import dev.calotte.cli.CoverDesign;
 import dev.calotte.cli.Design;
@@ -28,10 +27,11 @@ public final class BookMatter {
                         design.project().title(),
                         design.parts(),
                         design.project().units(),
-                        design.project().riserMm()),
+                        design.project().riserMm(),
+                        design.project().assembly()),
                 design.needs(),
                 design.bill(),
-                Patches.of(design.parts()),
+                design.project().assembly().patches(design.parts()),
                 design.cautions(),
                 design.notes(),
                 stockNotes(design),

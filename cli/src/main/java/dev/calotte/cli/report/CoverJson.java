@@ -43,6 +43,11 @@ final class CoverJson {
             json.object("plan", () -> {
                 new PlanJson(json).plan(cover.plan().get());
                 steps(cover.curve());
+                if (cover.byPatches().isPresent()) {
+                    json.object(
+                            "byPatches",
+                            () -> new BatchJson(json, cover.byPatches().get()).write());
+                }
             });
         }
         if (cover.saving().isPresent()) {

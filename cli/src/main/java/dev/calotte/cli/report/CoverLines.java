@@ -92,6 +92,7 @@ final class CoverLines {
         }
         addSeams();
         cover.plan().ifPresent(plan -> lines.addAll(ShowPage.wrapped(2, PlanLines.ofCover(plan, units))));
+        cover.byPatches().ifPresent(batched -> lines.addAll(ShowPage.wrapped(2, PlanLines.ofPatches(batched, units))));
         cover.saving().ifPresent(saving -> lines.addAll(ShowPage.wrapped(2, StepLines.ofSeams(saving, units))));
         cover.curve()
                 .flatMap(curve -> StepLines.ofCover(curve, units))

@@ -52,7 +52,7 @@ public final class DomeJson {
         this.marks = new PieceMarks(parts);
         this.joinery = new JoineryJson(json, parts);
         this.patches = dome.panels().size() <= Documents.MOST_PANELS_IN_A_PICTURE
-                ? Optional.of(Patches.of(parts))
+                ? Optional.of(design.project().assembly().patches(parts))
                 : Optional.empty();
     }
 

@@ -1,5 +1,6 @@
 package dev.calotte.cli.report;
 
+import dev.calotte.choose.BatchedCover;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.cli.Design;
 import dev.calotte.nest.BarPlan;
@@ -8,6 +9,7 @@ import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Goal;
 import dev.calotte.nest.Measure;
 import dev.calotte.stock.Roll;
+import dev.calotte.stock.Sheet;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
@@ -57,7 +59,11 @@ final class PlanLines {
     }
 
     private String cover(CoverPlan plan) {
-        List<CutSheet> sheets = plan.plan().sheets();
+        return "Uses " + used(plan.plan().sheets()) + ", " + percent(plan.plan().utilisation()) + " of it in panels, "
+                + goal(plan.plan().goal());
+    }
+
+    private String used(List<CutSheet> sheets) {
         double roll = sheets.stream()
                 .filter(sheet -> sheet.stock() instanceof Roll)
                 .mapToDouble(CutSheet::lengthMm)
@@ -72,8 +78,32 @@ final class PlanLines {
         if (roll > 0) {
             used.add(units.longLength(roll) + " of roll");
         }
-        return "Uses " + String.join(" and ", used) + ", " + percent(plan.plan().utilisation()) + " of it in panels, "
-                + goal(plan.plan().goal());
+        return String.join(" and ", used);
+    }
+
+    /** What it costs that a cover is cut patch by patch. */
+    static String ofPatches(BatchedCover cover, UnitSystem units) {
+        return new PlanLines(units).patches(cover);
+    }
+
+    private String patches(BatchedCover cover) {
+        int most = cover.groups().stream().mapToInt(n -> n).max().orElse(1);
+        String open = most == 1 ? "" : ", up to " + most + " patches together";
+        List<String> differences = new ArrayList<>();
+        boolean onRoll = cover.plan().fit().stocks().stream().anyMatch(Roll.class::isInstance);
+        boolean onSheets = cover.plan().fit().stocks().stream().anyMatch(Sheet.class::isInstance);
+        if (onSheets) {
+            int sheets = Math.abs(cover.extraSheets());
+            differences.add(
+                    (sheets == 1 ? "1 sheet " : sheets + " sheets ") + (cover.extraSheets() < 0 ? "fewer" : "more"));
+        }
+        if (onRoll) {
+            differences.add(units.longLength(Math.abs(cover.extraRollMm()))
+                    + (onSheets ? " of roll " : " ")
+                    + (cover.extraRollMm() < 0 ? "less" : "more"));
+        }
+        return "Cut patch by patch" + open + ": " + String.join(" and ", differences) + " than "
+                + used(cover.free().sheets()) + " in any order.";
     }
 
     private String goal(Goal goal) {

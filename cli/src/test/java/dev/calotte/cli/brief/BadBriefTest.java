@@ -207,7 +207,6 @@ class BadBriefTest {
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {sheet: [2, 1]}, spacing: 1}] | CONFLICT | covers[0].stock | 4:20 | Set margin to 0.1 mm or more",
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {roll: 2}, spacing: 1}] | CONFLICT | covers[0].stock | 4:20 | Set margin to 0.1 mm or more",
                 "OK⏎output: {page: a4} | WRONG_VALUE | output.page | 3:10 | The words are A4 and Letter",
-                "OK⏎files: [tables, book] | NOT_IN_THIS_VERSION | files[1] | 3:17 | tables, dxf, svg or stl",
                 "OK⏎files: [pdf] | WRONG_VALUE | files[0] | 3:9 | tables, dxf, svg and stl",
                 "OK⏎files: [svg, svg] | WRONG_VALUE | files[1] | 3:14 | already",
                 "OK⏎files: [] | WRONG_VALUE | files | 3:1 | the list is empty",
@@ -221,7 +220,7 @@ class BadBriefTest {
                 // keys
                 "OK⏎tittle: x | UNKNOWN_KEY | tittle | 3:1 | Did you mean title?",
                 "OK⏎jig: x | UNKNOWN_KEY | jig | 3:1 | Did you mean jigs?",
-                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, covers, jigs, model, output, openings and files",
+                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, covers, jigs, model, output, openings, assembly and files",
                 "OK⏎\"a.b\": x | UNKNOWN_KEY | line 3, column 1 | 3:1 | a.b is not a key",
                 "OK⏎? ''⏎: x | UNKNOWN_KEY | line 3, column 3 | 3:3 | a key without a name",
                 "OK⏎? [a]⏎: x | UNREADABLE | line 3, column 3 | 3:3 | a key is a single word",
@@ -302,7 +301,7 @@ class BadBriefTest {
         BriefText brief = Briefs.of("""
                 units: metrik
                 size: { height: 0 m, radius: 3 furlongs }
-                files: [book, dxf, tables, pdf]
+                files: [paper, dxf, tables, pdf]
                 dome:
                   up: *x
                   solid: cube

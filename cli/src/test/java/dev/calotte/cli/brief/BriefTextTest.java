@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.contour.Contours;
 import dev.calotte.contour.Contours.Closing;
 import dev.calotte.contour.Contours.SharedEdges;
@@ -63,6 +64,7 @@ class BriefTextTest {
                         Optional.empty(),
                         0,
                         0.05,
+                        AssemblySpec.USUAL,
                         Finish.PLAIN.withDialects("dxf", List.of("polyline")).withDialects("stl", List.of("binary")),
                         List.of(Section.TABLES, Section.STL)));
         assertThat(BriefText.read(path).source()).isEqualTo(Files.readString(path));
