@@ -138,6 +138,7 @@ public record Design(
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
         Resizing resizing = resizing(project, size);
         List<CoverDesign> covers = new CoverDesigns(project, widestFrom).of(parts, resizing, steps);
+        PrintCheck.check(project, parts, covers);
         Optional<BarPlan> bars =
                 project.bars().isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, project.bars()));
         Optional<StockCurve> barCurve = bars.flatMap(plan -> StockCurve.ofBars(plan, project.bars(), resizing));

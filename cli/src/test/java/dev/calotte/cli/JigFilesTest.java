@@ -54,6 +54,19 @@ class JigFilesTest {
     }
 
     @Test
+    void whatCannotBePrintedIsSaidByShowAllAtOnce() throws IOException {
+        String text =
+                SMALL.replace("45 mm", "10 mm") + "jigs: { strut: round 30 mm }\nmodel: { solid: frame, rod: 1 mm }\n";
+        Runs.Result result = Runs.run(
+                "show", Files.writeString(folder.resolve("brief.yaml"), text).toString());
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err())
+                .contains("jigs.strut: struts 30 mm wide would run into each other")
+                .contains("model.rod: 1 mm is finer than what can be printed");
+    }
+
+    @Test
     void strutsThatRunIntoEachOtherPointIntoTheBrief() throws IOException {
         Runs.Result result = make(SMALL.replace("45 mm", "10 mm") + "jigs: { strut: round 30 mm }\n");
         assertThat(result.code()).isEqualTo(2);

@@ -15,6 +15,7 @@ import dev.calotte.dome.Strut;
 import dev.calotte.parts.Hand;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.parts.Parts;
+import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class DomePicture {
     private static final double MARK_HEIGHT = 3.5;
     private static final double TITLE_HEIGHT = 5;
     private static final double SMALL_HEIGHT = 2.5;
+    private static final double FOOT_MM = 304.8;
     private static final double LEGEND_ROW = 8;
     private static final double LEGEND_COLUMN = 46;
     private static final int LEGEND_COLUMNS = 4;
@@ -42,6 +44,7 @@ public final class DomePicture {
     private final Parts parts;
     private final Dome dome;
     private final PieceMarks marks;
+    private final UnitSystem units;
     private final Camera camera = Camera.from(20, 22);
     private final double perMm;
     private final double left;
@@ -49,8 +52,9 @@ public final class DomePicture {
     private final double top;
     private final List<Item> items = new ArrayList<>();
 
-    private DomePicture(Parts parts) {
+    private DomePicture(Parts parts, UnitSystem units) {
         this.parts = parts;
+        this.units = units;
         this.dome = parts.dome();
         this.marks = new PieceMarks(parts);
         List<Vector3D> points = dome.hubs().stream().map(h -> h.position()).toList();
@@ -69,10 +73,11 @@ public final class DomePicture {
      *
      * @param title what to call it
      * @param parts the parts of the dome
+     * @param units what the scale bar is measured in
      * @return the document {@code drawings/view}
      */
-    public static Picture of(String title, Parts parts) {
-        DomePicture picture = new DomePicture(parts);
+    public static Picture of(String title, Parts parts, UnitSystem units) {
+        DomePicture picture = new DomePicture(parts, units);
         picture.addStartRay();
         picture.addPanels();
         picture.addBareStruts();
@@ -198,21 +203,23 @@ public final class DomePicture {
     }
 
     private void addScaleBar() {
-        double length = barMm(dome.radiusMm());
+        double length = barMm();
         double right = MARGIN + LEGEND_COLUMNS * LEGEND_COLUMN;
         double y = legendHeight() + 1.8 * MARGIN;
         double from = right - perMm * length;
         items.add(new Line(from, y, right, y, Weight.STRONG, false));
         items.add(new Line(from, y - 1, from, y + 1, Weight.STRONG, false));
         items.add(new Line(right, y - 1, right, y + 1, Weight.STRONG, false));
-        String text = length >= 1000 ? Math.round(length / 1000) + " m" : Math.round(length) + " mm";
+        String text = units == UnitSystem.METRIC && length >= 1000
+                ? Math.round(length / 1000) + " m"
+                : units.length(length, 0);
         items.add(new Label(text, right, y + 4, SMALL_HEIGHT, Anchor.END));
     }
 
-    /** A power of ten that is at most half the radius. */
-    private static double barMm(double radiusMm) {
-        double length = 1;
-        while (10 * length <= radiusMm / 2) {
+    /** A power of ten, of millimetres or feet, that is at most half the radius. */
+    private double barMm() {
+        double length = units == UnitSystem.METRIC ? 1 : FOOT_MM;
+        while (10 * length <= dome.radiusMm() / 2) {
             length *= 10;
         }
         return length;

@@ -27,6 +27,7 @@ final class HubSheets {
     private static final double ARM = 25;
     private static final double BAR = 1.6;
     private static final double GAP_AT = 17;
+    private static final double HEADING = 10;
 
     private final Subject subject;
     private final List<HubKind> kinds;
@@ -69,13 +70,19 @@ final class HubSheets {
         kind.twin()
                 .ifPresent(twin -> paper.text(
                         "mirror image of " + twin, cell.left(), cell.high() - 12, Letters.SMALL, Anchor.START));
-        Vector2D middle = new Vector2D(cell.middleX(), cell.low() + (cell.height() - 10) / 2);
         List<Double> directions = directionsRad(kind);
+        Vector2D middle = new Vector2D(cell.middleX(), cell.low() + (cell.height() - HEADING) / 2 - spare(directions));
         addGaps(paper, kind, middle, directions);
         for (int i = 0; i < directions.size(); i++) {
             addArm(paper, kind, i, middle, unit(directions.get(i)));
         }
         paper.add(new Disc(middle.getX(), middle.getY(), HUB, 0, Weight.STRONG, kind.mark()));
+    }
+
+    /** How much lower a figure can stand whose arms do not reach as far down as up, so that its marks clear the heading. */
+    private static double spare(List<Double> directions) {
+        double down = directions.stream().mapToDouble(StrictMath::sin).min().orElseThrow();
+        return Math.min(HEADING, ARM * (1 + down));
     }
 
     private static Vector2D unit(double direction) {

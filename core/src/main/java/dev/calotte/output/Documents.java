@@ -49,7 +49,7 @@ public final class Documents {
                         ? cut.stream().map(new Kerf(contents.kerfMm())::of).toList()
                         : cut);
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
-            documents.add(DomePicture.of(contents.title(), parts));
+            documents.add(DomePicture.of(contents.title(), parts, contents.units()));
         }
         List<Picture> drawings = drawings(contents);
         documents.addAll(drawings);

@@ -36,9 +36,10 @@ public final class PrintModels {
      * @throws CalotteException if it cannot be printed that way
      */
     public static Document of(String title, Dome dome, PrintSpec spec) {
+        check(dome, spec);
         Document whole = switch (spec.shape()) {
             case BODY -> DomeModel.of(title, dome, spec.scale());
-            case SHELL -> shell(title, dome, spec);
+            case SHELL -> ShellModel.of(title, dome, spec.scale(), spec.wallMm());
             case FRAME -> frame(title, dome, spec);
         };
         return spec.bed()
@@ -47,7 +48,22 @@ public final class PrintModels {
                 .orElse(whole);
     }
 
-    private static Document shell(String title, Dome dome, PrintSpec spec) {
+    /**
+     * Refuses what cannot be printed; quick, because nothing is made.
+     *
+     * @param dome the dome
+     * @param spec how it is printed
+     * @throws CalotteException if it cannot be printed that way
+     */
+    public static void check(Dome dome, PrintSpec spec) {
+        switch (spec.shape()) {
+            case BODY -> {}
+            case SHELL -> checkShell(dome, spec);
+            case FRAME -> checkFrame(dome, spec);
+        }
+    }
+
+    private static void checkShell(Dome dome, PrintSpec spec) {
         if (spec.wallMm() < LEAST_WALL_MM) {
             throw problem("wall", spec.wallMm(), "less than two lines of a nozzle of 0.4 mm", "Write 0.8 mm or more.");
         }
@@ -63,10 +79,9 @@ public final class PrintModels {
             throw problem(
                     "wall", spec.wallMm(), "more than a tenth of the model's radius", "Write less, or a larger scale.");
         }
-        return ShellModel.of(title, dome, spec.scale(), spec.wallMm());
     }
 
-    private static Document frame(String title, Dome dome, PrintSpec spec) {
+    private static void checkFrame(Dome dome, PrintSpec spec) {
         double shortest =
                 dome.struts().stream().mapToDouble(Strut::lengthMm).min().orElseThrow() / spec.scale();
         if (spec.rodMm() < LEAST_ROD_MM) {
@@ -80,6 +95,9 @@ public final class PrintModels {
                     "Write " + NumberText.fixed(Math.floor(10 * THICKEST * shortest) / 10, 1)
                             + " mm or less, or a larger scale.");
         }
+    }
+
+    private static Document frame(String title, Dome dome, PrintSpec spec) {
         double[] xyz = dome.hubs().stream()
                 .map(Hub::position)
                 .flatMap(p -> Stream.of(p.getX(), p.getY(), p.getZ()))

@@ -18,6 +18,7 @@ import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
+import dev.calotte.units.UnitSystem;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,16 @@ class DomePictureTest {
             Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(4), Size.radius(2600))
                     .withKeep(new Keep.Rows(1, 2))),
             Joinery.nodeToNode());
-    private static final Picture PICTURE = DomePicture.of("A dome", PARTS);
+    private static final Picture PICTURE = DomePicture.of("A dome", PARTS, UnitSystem.METRIC);
+
+    @Test
+    void theScaleBarIsInTheUnitsOfTheBrief() {
+        assertThat(DomePicture.of("A dome", PARTS, UnitSystem.IMPERIAL).items())
+                .filteredOn(Label.class::isInstance)
+                .extracting(item -> ((Label) item).text())
+                .contains("1' 0\"")
+                .doesNotContain("1 m");
+    }
 
     @Test
     void everyKindStandsInTheLegend() {
@@ -109,8 +119,8 @@ class DomePictureTest {
                 dome.panels().stream().map(Panel::index).filter(i -> i < 5).toList();
         Dome kept = dome.withOpenings(List.of(new Opening("vent", near, false)));
         Dome gone = dome.withOpenings(List.of(new Opening("vent", near, true)));
-        Picture open = DomePicture.of("A dome", Parts.of(kept, Joinery.nodeToNode()));
-        Picture bare = DomePicture.of("A dome", Parts.of(gone, Joinery.nodeToNode()));
+        Picture open = DomePicture.of("A dome", Parts.of(kept, Joinery.nodeToNode()), UnitSystem.METRIC);
+        Picture bare = DomePicture.of("A dome", Parts.of(gone, Joinery.nodeToNode()), UnitSystem.METRIC);
         assertThat(lines(open) - lines(PICTURE)).isEqualTo(5);
         assertThat(lines(bare)).isEqualTo(lines(PICTURE));
         assertThat(open.items().stream()

@@ -53,6 +53,44 @@ class TemplatePageTest {
         assertThat(pages.get("glazing-P1-r2c1").select("text").eachText()).contains("row 2, column 1 of 3 x 4", "r2c1");
     }
 
+    /** The upper right page would show 3 mm at its lower left, which those on its left and below it show as well. */
+    @ParameterizedTest
+    @CsvSource({"A4, 165.5, 230", "LETTER, 171.4, 212.4"})
+    void aPageThatShowsOnlyWhatItsNeighboursDoIsLeftOut(PageSize size, double across, double down) throws IOException {
+        double right = 2 * across + 10;
+        double high = 2 * down + 10;
+        Path steep = Path.closed(Operation.CUT_OUTER, 0, 0, right, 0, right, 20, across + 5, down + 7, 20, high);
+        Map<String, Document> pages = Printed.pages(Samples.pattern("panels/P1", steep), size);
+        assertThat(pages.keySet()).containsExactly("P1", "P1-r1c1", "P1-r2c1", "P1-r2c2");
+    }
+
+    /** On the overview, and in the corner of each page. */
+    @ParameterizedTest
+    @ValueSource(doubles = {300, 500, 700})
+    void marksOfPagesCrossNoLineOfThePattern(double side) throws IOException {
+        Map<String, Document> pages = Printed.pages(Printed.triangle("panels/P1", side), PageSize.A4);
+        assertThat(pages).hasSizeGreaterThan(3);
+        pages.values().forEach(page -> {
+            List<double[]> lines = Printed.sides(page, "CUT_OUTER", PageSize.A4);
+            page.select("text").stream()
+                    .filter(text -> text.text().matches("r\\d+c\\d+"))
+                    .forEach(text -> {
+                        double x = Double.parseDouble(text.attr("x"));
+                        double y = PageSize.A4.heightMm() - Double.parseDouble(text.attr("y")) + 1.25;
+                        assertThat(lines)
+                                .allSatisfy(line -> assertThat(crosses(line, x, y))
+                                        .as(text.text())
+                                        .isFalse());
+                    });
+        });
+    }
+
+    /** Whether a line crosses the middle line of a mark of 8 mm. */
+    private static boolean crosses(double[] line, double x, double y) {
+        double at = line[0] + (y - line[1]) / (line[3] - line[1]) * (line[2] - line[0]);
+        return Math.min(line[1], line[3]) < y && y < Math.max(line[1], line[3]) && Math.abs(at - x) < 4;
+    }
+
     @Test
     void wherePagesWouldBeTooManyTheOverviewSaysWhatToDo() throws IOException {
         for (double side : List.of(1500, 6000)) {

@@ -207,7 +207,7 @@ class BadBriefTest {
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {sheet: [2, 1]}, spacing: 1}] | CONFLICT | covers[0].stock | 4:20 | Set margin to 0.1 mm or more",
                 "OK⏎output: {kerf: 0.2 mm}⏎covers: [{name: a, stock: {roll: 2}, spacing: 1}] | CONFLICT | covers[0].stock | 4:20 | Set margin to 0.1 mm or more",
                 "OK⏎output: {page: a4} | WRONG_VALUE | output.page | 3:10 | The words are A4 and Letter",
-                "OK⏎files: [pdf] | WRONG_VALUE | files[0] | 3:9 | tables, dxf, svg and stl",
+                "OK⏎files: [pdf] | WRONG_VALUE | files[0] | 3:9 | tables, dxf, svg, stl and book",
                 "OK⏎files: [svg, svg] | WRONG_VALUE | files[1] | 3:14 | already",
                 "OK⏎files: [] | WRONG_VALUE | files | 3:1 | the list is empty",
                 "OK⏎files: all | WRONG_VALUE | files | 3:1 | Write a list",

@@ -9,12 +9,12 @@ import org.locationtech.jts.geom.Polygon;
  * The plan of what lies round a hub: an axis for each arm, and how much of the plan is its own.
  *
  * @param arms counter-clockwise, the first one marked
- * @param seat the trough of each
+ * @param sideMm from an arm's axis to its sides
  * @param turnRad how far all of it is turned
  * @param reachMm from the middle to the ends of the arms
  * @param footMm from an arm's axis to the edges of its foot
  */
-record ArmPlan(List<Arm> arms, Seat seat, double turnRad, double reachMm, double footMm) {
+record ArmPlan(List<Arm> arms, double sideMm, double turnRad, double reachMm, double footMm) {
 
     private static final double LETTER = 7;
     private static final double SMALL_LETTER = 5;
@@ -22,6 +22,11 @@ record ArmPlan(List<Arm> arms, Seat seat, double turnRad, double reachMm, double
 
     ArmPlan {
         arms = List.copyOf(arms);
+    }
+
+    /** Cut off nearer to the middle, where the arms' sides may lie elsewhere. */
+    ArmPlan cut(double atMm, double otherSideMm) {
+        return new ArmPlan(arms, otherSideMm, turnRad, atMm, footMm);
     }
 
     Axis middle() {
@@ -67,7 +72,7 @@ record ArmPlan(List<Arm> arms, Seat seat, double turnRad, double reachMm, double
         if (roomMm(arm.leftRad(), letter, fromMm) < width) {
             return below;
         }
-        return letters.write(below, arm.mark(), axis(arm).moved(reachMm - MARGIN - width, seat.outerMm() + MARGIN));
+        return letters.write(below, arm.mark(), axis(arm).moved(reachMm - MARGIN - width, sideMm + MARGIN));
     }
 
     /** To the right of the first arm: a text, and an arrow that points outwards. */
@@ -81,14 +86,30 @@ record ArmPlan(List<Arm> arms, Seat seat, double turnRad, double reachMm, double
         if (room < letter) {
             return below;
         }
-        Axis line = axis(arm).moved(reachMm - MARGIN - letter, -seat.outerMm() - MARGIN - letter);
+        Axis line = axis(arm).moved(reachMm - MARGIN - letter, -sideMm - MARGIN - letter);
         Relief arrow = below.cover(line.area(0, 0, letter, letter / 2, 0, letter), top);
         return room < width + letter + 2 ? arrow : letters.write(arrow, text, line.moved(-2 - width, 0));
     }
 
+    /** A flap between the first arm and its right neighbour, for a text that finds no room beside it; walls come later. */
+    Relief flap(Relief below, String text, double heightMm, double fromMm) {
+        Arm arm = arms.get(0);
+        Letters letters = new Letters(SMALL_LETTER, Plane.level(heightMm + Letters.RAISED));
+        double width = letters.widthMm(text);
+        if (roomMm(arm.rightRad(), SMALL_LETTER, fromMm) >= width + SMALL_LETTER + 2) {
+            return below;
+        }
+        double half = SMALL_LETTER / 2 + 1.5;
+        Axis line = axis(arm).turned(-arm.rightRad());
+        double beside = (sideMm + half) / StrictMath.sin(arm.rightRad());
+        double from = Math.max(beside, Math.min(reachMm, footMm / StrictMath.sin(arm.rightRad())));
+        Relief flap = below.cover(line.box(0, from + width + 3, -half, half), Plane.level(heightMm));
+        return letters.write(flap, text, line.moved(from + 1.5, -SMALL_LETTER / 2));
+    }
+
     /** What is free for letters beside an arm, along it. */
     private double roomMm(double toNeighbourRad, double letter, double fromMm) {
-        double across = seat.outerMm() + MARGIN + 1 + letter;
+        double across = sideMm + MARGIN + 1 + letter;
         if (across > footMm) {
             return 0;
         }

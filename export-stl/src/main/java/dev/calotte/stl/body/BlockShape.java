@@ -3,6 +3,9 @@ package dev.calotte.stl.body;
 import dev.calotte.document.Jig;
 import dev.calotte.document.PrintPlate;
 import dev.calotte.units.NumberText;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 
 /** Guides for saw and drill, and the test of the fit. */
 final class BlockShape {
@@ -22,6 +25,7 @@ final class BlockShape {
      * A channel that is printed standing: the rail runs upwards in it, and its top is the plane of the cut. The outer
      * face lies against the long wall. At a rail's start, seen from above, its depth runs to the left; at its end, to the
      * right. Along the rail the cut falls back by {@code tan g} a millimetre of depth and {@code tan b / cos g} of width.
+     * A thin plate at the other end, beside the channel, bears the mark.
      */
     Relief mitre(Jig.Mitre jig) {
         double wall = Math.max(plate.wallMm(), 2.4);
@@ -30,7 +34,7 @@ final class BlockShape {
         double across = StrictMath.tan(jig.gaugeRad()) * (jig.start() ? 1 : -1);
         double away = -StrictMath.tan(jig.bladeTiltRad()) / StrictMath.cos(jig.gaugeRad());
         double height = HOLD - Math.min(0, across * wide) - Math.min(0, away * deep);
-        return Relief.empty()
+        return tag(wide, deep, jig.mark())
                 .cover(
                         Axis.towards(0)
                                 .area(
@@ -51,6 +55,26 @@ final class BlockShape {
                                         0,
                                         deep),
                         Axis.towards(0).slope(height, across, away));
+    }
+
+    /** A plate to the right of a block, with the words of a mark below each other. */
+    private static Relief tag(double right, double high, String mark) {
+        Letters letters = new Letters(LETTER, Plane.level(BASE + Letters.RAISED));
+        List<String> words = Arrays.stream(mark.toUpperCase(Locale.ROOT).split("-", -1))
+                .skip(mark.contains("-") ? 1 : 0)
+                .toList();
+        double wide = words.stream().mapToDouble(letters::widthMm).max().orElseThrow();
+        double least = words.size() * (LETTER + 2) + 2;
+        Axis axis = Axis.towards(0);
+        // begins inside the block, so that both are one
+        Relief relief = Relief.empty()
+                .cover(axis.box(right - 1, right + wide + 4, 0, Math.max(high, least)), Plane.level(BASE));
+        double y = Math.max(high, least);
+        for (String word : words) {
+            y -= LETTER + 2;
+            relief = letters.write(relief, word, axis.moved(right + 2, y));
+        }
+        return relief;
     }
 
     /** A tray for the flat end; the drill goes through the hole in its thick floor. */

@@ -35,7 +35,7 @@ final class CradleShape {
         this.jig = jig;
         this.plate = plate;
         this.seat = new Seat(jig.strut(), plate.clearanceMm(), plate.wallMm(), plate.clearanceMm());
-        this.plan = new ArmPlan(jig.arms(), seat, jig.turnRad(), jig.reachMm(), jig.footMm());
+        this.plan = new ArmPlan(jig.arms(), seat.outerMm(), jig.turnRad(), jig.reachMm(), jig.footMm());
         this.base = Math.max(FOOT, plate.wallMm());
         this.node = jig.arms().stream().mapToDouble(this::nodeOver).max().orElseThrow();
     }
@@ -63,12 +63,27 @@ final class CradleShape {
         for (Arm arm : jig.arms()) {
             middle = middle.difference(beyond(arm, cut)).union(tongue(arm, cut, 0));
         }
-        pieces.add(whole().only(middle));
+        pieces.add(named(cut).only(middle));
         for (Arm arm : jig.arms()) {
             CradleShape along = new CradleShape(jig.turned(-arm.angleRad()), plate);
             pieces.add(along.whole().only(along.beyond(arm, cut).difference(along.tongue(arm, cut, JOINT))));
         }
         return pieces;
+    }
+
+    /** With marks on the middle too: its cradles lie elsewhere until they are put together. */
+    private Relief named(Jig.Cut cut) {
+        double side = Math.max(seat.outerMm(), jig.flat().map(this::tableMm).orElse(0.0));
+        ArmPlan near = plan.cut(cut.atMm(), side);
+        Relief relief = whole();
+        for (Arm arm : jig.arms()) {
+            relief = near.mark(relief, arm, base, 0);
+        }
+        return near.start(relief, jig.mark(), base, 0);
+    }
+
+    private double tableMm(Jig.Flat flat) {
+        return flat.widthMm() / 2 + seat.clearanceMm();
     }
 
     private Geometry beyond(Arm arm, Jig.Cut cut) {
@@ -138,7 +153,7 @@ final class CradleShape {
 
     private Relief table(Relief below, Arm arm) {
         Jig.Flat flat = jig.flat().orElseThrow();
-        double half = flat.widthMm() / 2 + seat.clearanceMm();
+        double half = tableMm(flat);
         Seat.Run run = run(arm);
         return below.cover(
                         plan.ownBox(arm, flat.bendMm(), run.fromMm(), half),

@@ -54,10 +54,11 @@ final class SocketShape {
     /** With struts that fall outwards, or rise if the sign is below 0. */
     private Relief half(List<Arm> arms, int sign) {
         boolean inner = sign > 0;
-        ArmPlan plan = new ArmPlan(arms, seat, 0, reachMm, inner ? seat.outerMm() + 9 : seat.outerMm());
+        ArmPlan plan = new ArmPlan(arms, seat.outerMm(), 0, reachMm, inner ? seat.outerMm() + 9 : seat.outerMm());
         double node =
                 arms.stream().mapToDouble(arm -> nodeOver(arm, sign)).max().orElseThrow();
         Relief relief = plan.foot(BASE, SCREW_HOLE / 2 + seat.wallMm());
+        relief = inner ? plan.flap(relief, hub(), BASE, fromMm) : relief;
         for (Arm arm : arms) {
             Geometry block = plan.ownBox(arm, 0, fromMm, seat.outerMm());
             relief = relief.cover(block, Plane.level(node));
@@ -67,8 +68,12 @@ final class SocketShape {
             relief = seat.trough(relief, run(plan, arm, sign, node));
             relief = inner ? plan.mark(relief, arm, BASE, fromMm) : relief;
         }
-        relief = inner ? plan.start(relief, jig.mark(), BASE, fromMm) : relief;
+        relief = inner ? plan.start(relief, hub(), BASE, fromMm) : relief;
         return relief.open(plan.middle().disc(SCREW_HOLE / 2, 24));
+    }
+
+    private String hub() {
+        return jig.mark().substring(jig.mark().indexOf('-') + 1);
     }
 
     private Seat.Run run(ArmPlan plan, Arm arm, int sign, double node) {

@@ -15,6 +15,7 @@ import dev.calotte.solid.JigSpec;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Angles are measured on the facets and compared with the positions of the dome's hubs. */
 class AnglesTest {
@@ -68,6 +70,61 @@ class AnglesTest {
             struts.add(dome.hubs().get(other).position().subtract(hub.position()));
         }
         return struts;
+    }
+
+    /** Both halves, large enough that rounding to 1/4096 mm does not count: the inner one as the dome's struts lie seen from outside, the outer one as seen from inside. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4})
+    void socketsPointWhereTheDomesStrutsDo(int frequency) {
+        Parts parts = Domes.gapped(frequency, 45);
+        PrintPlate plate = Domes.plate(parts, Domes.SOCKETS);
+        for (Jig.Socket jig : Domes.jigs(plate, Jig.Socket.class)) {
+            Hub hub = parts.dome().hubs().stream()
+                    .filter(h -> jig.mark().equals("socket-" + parts.kindOf(h).mark()))
+                    .findFirst()
+                    .orElseThrow();
+            List<Mesh> halves = Bodies.of(jig, plate);
+            same(struts(parts, hub), hub.position(), sockets(halves.get(0), jig, 1), jig.mark());
+            List<Vector3D> outer = sockets(halves.get(1), jig, -1).stream()
+                    .map(v -> new Vector3D(v.getX(), -v.getY(), -v.getZ()))
+                    .toList();
+            same(struts(parts, hub), hub.position(), outer, jig.mark() + "-2");
+        }
+    }
+
+    private static void same(List<Vector3D> struts, Vector3D up, List<Vector3D> measured, String mark) {
+        for (int i = 0; i < struts.size(); i++) {
+            assertThat(angle(measured.get(i), Vector3D.PLUS_K))
+                    .as(mark + " tilt " + i)
+                    .isCloseTo(angle(struts.get(i), up), within(DEGREES));
+            for (int j = 0; j < i; j++) {
+                assertThat(angle(measured.get(i), measured.get(j)))
+                        .as(mark + " " + i + " to " + j)
+                        .isCloseTo(angle(struts.get(i), struts.get(j)), within(DEGREES));
+            }
+        }
+        // not mirrored: counter-clockwise from outside
+        assertThat(measured.get(0).crossProduct(measured.get(1)).getZ())
+                .as(mark)
+                .isPositive();
+    }
+
+    /** Square to two facets of each round socket that stand across one another; the outer half lies on its head. */
+    private static List<Vector3D> sockets(Mesh half, Jig.Socket jig, int sign) {
+        List<Vector3D> directions = new ArrayList<>();
+        for (Jig.Arm arm : jig.arms()) {
+            Vector3D outwards = new Vector3D(StrictMath.cos(arm.angleRad()), sign * StrictMath.sin(arm.angleRad()), 0);
+            Vector3D along = new Vector3D(
+                    StrictMath.cos(arm.tiltRad()), outwards, -sign * StrictMath.sin(arm.tiltRad()), Vector3D.PLUS_K);
+            List<Vector3D> normals = Sound.facets(half).stream()
+                    .map(Sound::normal)
+                    .filter(n -> n.getNorm() > 20)
+                    .filter(n -> n.normalize().getZ() > 0.2 && n.normalize().getZ() < 0.9999)
+                    .filter(n -> Math.abs(n.normalize().dotProduct(along)) < 1e-3)
+                    .toList();
+            directions.add(crossOf(normals, outwards));
+        }
+        return directions;
     }
 
     /**
@@ -181,13 +238,23 @@ class AnglesTest {
 
     /** The plane through three outer corners of the top: walls are too thin to tell it from one of their facets. */
     private static Vector3D top(Mesh mesh) {
-        double right = Sound.most(mesh, 0);
-        double away = Sound.most(mesh, 1);
+        double right = mostOfBlock(mesh, Vector3D::getX);
+        double away = mostOfBlock(mesh, Vector3D::getY);
         Vector3D corner = highest(mesh, 0, 0);
         return highest(mesh, right, 0)
                 .subtract(corner)
                 .crossProduct(highest(mesh, 0, away).subtract(corner))
                 .normalize();
+    }
+
+    /** Above the plate that bears the mark. */
+    private static double mostOfBlock(Mesh mesh, ToDoubleFunction<Vector3D> coordinate) {
+        return Sound.facets(mesh).stream()
+                .flatMap(Stream::of)
+                .filter(v -> v.getZ() > 5)
+                .mapToDouble(coordinate)
+                .max()
+                .orElseThrow();
     }
 
     private static Vector3D highest(Mesh mesh, double x, double y) {

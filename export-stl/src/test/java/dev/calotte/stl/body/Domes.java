@@ -28,6 +28,13 @@ final class Domes {
     static final JigSpec TIMBER =
             new JigSpec(Optional.of(StrutSection.rectangle(38, 89)), 0.5, 3, new Bed(400, 400, 300), Optional.empty());
 
+    static final JigSpec SOCKETS = new JigSpec(
+            Optional.of(StrutSection.round(23.4)),
+            0.2,
+            1.6,
+            Bed.USUAL,
+            Optional.of(new JigSpec.Sockets(StrutSection.round(16), 40, 4)));
+
     private Domes() {}
 
     static Dome dome(int frequency) {

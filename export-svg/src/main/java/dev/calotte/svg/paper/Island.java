@@ -19,6 +19,13 @@ final class Island {
         }
     }
 
+    /** Whether pages still hang together when one of them is left out. */
+    static boolean isOneWithout(Cell cell, NavigableSet<Cell> pages) {
+        NavigableSet<Cell> others = new TreeSet<>(pages);
+        others.remove(cell);
+        return of(others).size() == others.size();
+    }
+
     private static Set<Cell> of(NavigableSet<Cell> pages) {
         Set<Cell> island = new TreeSet<>();
         Deque<Cell> open = new ArrayDeque<>(pages.isEmpty() ? List.of() : List.of(pages.first()));

@@ -47,7 +47,7 @@ final class Letters {
     }
 
     /** How wide it may become where another typeface stands in. */
-    private static double widestMm(String text, double heightMm) {
+    static double widestMm(String text, double heightMm) {
         return STAND_IN * widthMm(text, heightMm);
     }
 

@@ -1,6 +1,7 @@
 package dev.calotte.svg.paper;
 
 import dev.calotte.document.Drawing;
+import dev.calotte.document.Operation;
 import dev.calotte.document.Picture.Anchor;
 import dev.calotte.document.Picture.Label;
 import dev.calotte.units.NumberText;
@@ -43,7 +44,7 @@ final class OverviewPage {
                 .placed(place())
                 .noted(PageFrame.LINES)
                 .with(grid())
-                .with(small(tiling.inks()));
+                .with(legible(small(tiling.inks())));
         List<String> steps = Letters.wrapped(steps(), PageFrame.SMALL, room.width());
         List<String> lines = new ArrayList<>(
                 descriptions().stream().limit(MOST_LINES - steps.size()).toList());
@@ -58,7 +59,8 @@ final class OverviewPage {
                     Anchor.START));
             y -= LINE;
         }
-        tiling.pages().forEach(cell -> frame.with(mark(cell)));
+        FreeSpot spot = new FreeSpot(legible(small(tiling.inks())));
+        tiling.pages().forEach(cell -> frame.with(spot.label(cell.mark(), small(cell))));
         return frame.page(drawing.title() + ", overview");
     }
 
@@ -91,19 +93,37 @@ final class OverviewPage {
     private List<Ink> grid() {
         List<double[]> cells = new ArrayList<>();
         for (Cell cell : tiling.pages()) {
-            double x = tiling.x(cell);
-            double y = tiling.y(cell) + PageLayout.OVERLAP;
-            double right = x + tiling.layout().acrossMm();
-            double top = y + tiling.layout().downMm();
-            cells.add(new double[] {x, y, right, y, right, top, x, top, x, y});
+            Window seen = small(cell);
+            cells.add(seen.outline());
         }
-        return cells.isEmpty() ? List.of() : small(List.of(new Ink("PAGES", Pen.FAINT, cells)));
+        return cells.isEmpty() ? List.of() : List.of(new Ink("PAGES", Pen.FAINT, cells));
     }
 
-    private Label mark(Cell cell) {
-        double x = tiling.x(cell) + tiling.layout().acrossMm() / 2;
-        double y = tiling.y(cell) + PageLayout.OVERLAP + tiling.layout().downMm() / 2;
-        return new Label(cell.mark(), room.left() + scale * x, bottom + scale * y, PageFrame.SMALL, Anchor.MIDDLE);
+    /** What of a page stays in sight. */
+    private Window small(Cell cell) {
+        Window seen = tiling.inSight(cell);
+        double[] small = small(new double[] {seen.left(), seen.bottom(), seen.right(), seen.top()});
+        return new Window(small[0], small[1], small[2], small[3]);
+    }
+
+    /** Without letters too small to be read; the words above say what they do. */
+    private static List<Ink> legible(List<Ink> inks) {
+        return inks.stream()
+                .map(ink -> ink.id().equals(Operation.ENGRAVE.name())
+                        ? new Ink(
+                                ink.id(),
+                                ink.pen(),
+                                ink.chains().stream()
+                                        .filter(OverviewPage::isLarge)
+                                        .toList())
+                        : ink)
+                .filter(ink -> !ink.chains().isEmpty())
+                .toList();
+    }
+
+    private static boolean isLarge(double[] chain) {
+        Window round = Window.round(List.of(chain));
+        return Math.max(round.width(), round.height()) >= PageFrame.SMALL;
     }
 
     private List<Ink> small(List<Ink> inks) {

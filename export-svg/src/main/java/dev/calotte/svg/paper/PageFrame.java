@@ -51,8 +51,8 @@ final class PageFrame {
         double inches = PageLayout.MARGIN + INCHES_UP;
         inks.add(Ruler.METRIC.upwards(x, metric));
         inks.add(Ruler.INCHES.upwards(x, inches));
-        words.add(Ruler.METRIC.labelUpwards(PageLayout.MARGIN, metric));
-        words.add(Ruler.INCHES.labelUpwards(PageLayout.MARGIN, inches));
+        words.addAll(Ruler.METRIC.labelUpwards(PageLayout.MARGIN, metric));
+        words.addAll(Ruler.INCHES.labelUpwards(PageLayout.MARGIN, inches));
     }
 
     /** The same again, to go on with. */

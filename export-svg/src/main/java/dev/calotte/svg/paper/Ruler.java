@@ -4,6 +4,7 @@ import dev.calotte.document.Picture.Anchor;
 import dev.calotte.document.Picture.Label;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A line of a known length with ticks, to check a print by.
@@ -21,6 +22,7 @@ record Ruler(String id, String text, double stepMm, int steps) {
     private static final double LONG = 3.5;
     private static final double SHORT = 2;
     private static final double LETTERS = 2.5;
+    private static final double LINE = 3.8;
 
     double lengthMm() {
         return stepMm * steps;
@@ -52,7 +54,12 @@ record Ruler(String id, String text, double stepMm, int steps) {
         return new Label(text, x + lengthMm() + 2, y + LETTERS / 2, LETTERS, Anchor.START);
     }
 
-    Label labelUpwards(double x, double y) {
-        return new Label(text, x, y + lengthMm() + LETTERS, LETTERS, Anchor.START);
+    /** Word below word, because there is little room beside the pattern. */
+    List<Label> labelUpwards(double x, double y) {
+        String[] words = text.split(" ", -1);
+        double first = y + lengthMm() + LETTERS + (words.length - 1) * LINE;
+        return IntStream.range(0, words.length)
+                .mapToObj(i -> new Label(words[i], x, first - i * LINE, LETTERS, Anchor.START))
+                .toList();
     }
 }

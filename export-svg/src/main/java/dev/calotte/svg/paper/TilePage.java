@@ -1,7 +1,6 @@
 package dev.calotte.svg.paper;
 
 import dev.calotte.document.Drawing;
-import dev.calotte.document.Picture.Anchor;
 import dev.calotte.document.Picture.Label;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +9,10 @@ import java.util.List;
 final class TilePage {
 
     private static final double CROSS_ARM = 4;
+
+    /** Room for the small mark of a page, from the right. */
+    private static final double WORD = 60;
+
     private static final String CHECK = "Check all four rulers with a tape.";
     private static final String JOIN =
             " Cut off dotted edges, lay the page on those left and above, cross on cross, tape.";
@@ -39,36 +42,46 @@ final class TilePage {
     PaperPage page(Cell cell) {
         String place =
                 "row " + cell.row() + ", column " + cell.column() + " of " + tiling.rows() + " x " + tiling.columns();
+        List<Ink> shown = tiling.shown(cell);
         return frame.copy()
                 .placed(place)
                 .with(joins(cell))
-                .with(tiling.shown(cell))
-                .with(small(cell))
+                .with(shown)
+                .with(small(cell, shown))
                 .page(drawing.title() + ", " + place);
     }
 
     /** Where it is still read when the heading is cut off, and hidden when the page below is taped on. */
-    private Label small(Cell cell) {
-        return new Label(
-                cell.mark(),
-                window.right() - PageLayout.OVERLAP / 2,
-                window.bottom() + PageLayout.OVERLAP / 2,
-                PageFrame.SMALL,
-                Anchor.MIDDLE);
+    private Label small(Cell cell, List<Ink> shown) {
+        double top = window.bottom() + PageLayout.OVERLAP;
+        return new FreeSpot(shown)
+                .label(cell.mark(), new Window(window.right() - WORD, window.bottom(), window.right(), top));
     }
 
     private List<Ink> joins(Cell cell) {
         double right = window.right() - PageLayout.OVERLAP;
         double bottom = window.bottom() + PageLayout.OVERLAP;
-        double[] leftEdge = {window.left(), window.bottom(), window.left(), window.top()};
-        double[] topEdge = {window.left(), window.top(), window.right(), window.top()};
         double[] rightEdge = {right, window.bottom(), right, window.top()};
         double[] bottomEdge = {window.left(), bottom, window.right(), bottom};
         List<Ink> inks = new ArrayList<>();
-        add("TRIM", Pen.TRIM, inks, edges(has(cell, 0, -1), leftEdge, has(cell, -1, 0), topEdge));
+        add("TRIM", Pen.TRIM, inks, trimmed(cell));
         add("NEIGHBOURS", Pen.FAINT, inks, edges(has(cell, 0, 1), rightEdge, has(cell, 1, 0), bottomEdge));
         add("CROSSES", Pen.FINE, inks, crosses(cell));
         return inks;
+    }
+
+    /** Wherever the white paper outside would hide what an earlier page shows, be it only at a corner. */
+    private List<double[]> trimmed(Cell cell) {
+        double[] left = {window.left(), window.bottom(), window.left(), window.top()};
+        double[] top = {window.left(), window.top(), window.right(), window.top()};
+        double[] right = {window.right(), window.bottom(), window.right(), window.top()};
+        boolean corner = has(cell, -1, -1);
+        boolean farCorner = has(cell, -1, 1);
+        List<double[]> trimmed = edges(has(cell, 0, -1) || corner, left, has(cell, -1, 0) || corner || farCorner, top);
+        if (farCorner && !has(cell, 0, 1)) {
+            trimmed.add(right);
+        }
+        return trimmed;
     }
 
     private static List<double[]> edges(boolean first, double[] one, boolean second, double[] other) {

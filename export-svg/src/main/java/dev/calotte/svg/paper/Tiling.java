@@ -64,37 +64,65 @@ record Tiling(PageLayout layout, int columns, int rows, List<Ink> inks, Set<Cell
         if (Math.max(columns, rows) <= Template.MOST_PAGES) {
             for (int row = 1; row <= rows; row++) {
                 for (int column = 1; column <= columns; column++) {
-                    Cell cell = new Cell(row, column);
-                    if (shows(cell)) {
-                        needed.add(cell);
-                    }
+                    needed.add(new Cell(row, column));
                 }
             }
+            needed.removeIf(cell -> !holds(window(cell)));
             Island.join(needed);
+            List.copyOf(needed).stream()
+                    .filter(cell -> isSpare(cell, needed) && Island.isOneWithout(cell, needed))
+                    .forEach(needed::remove);
         }
         return needed.size() > Template.MOST_PAGES ? Set.of() : Collections.unmodifiableSet(needed);
     }
 
-    private boolean shows(Cell cell) {
-        Window uncovered = uncovered(cell);
-        return inks.stream().anyMatch(ink -> !uncovered.of(ink.chains()).isEmpty());
+    private boolean holds(Window part) {
+        return inks.stream().anyMatch(ink -> !part.of(ink.chains()).isEmpty());
+    }
+
+    /** Whether others of the pages show, where they overlap this one, all that it shows. */
+    private boolean isSpare(Cell cell, Set<Cell> pages) {
+        for (int down = -1; down <= 1; down++) {
+            for (int right = -1; right <= 1; right++) {
+                if (!isShared(cell, down, right, pages) && holds(part(cell, down, right))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static boolean isShared(Cell cell, int down, int right, Set<Cell> pages) {
+        boolean above = down != 0 && pages.contains(cell.moved(down, 0));
+        boolean beside = right != 0 && pages.contains(cell.moved(0, right));
+        return above || beside || (down != 0 && right != 0 && pages.contains(cell.moved(down, right)));
+    }
+
+    /** One of the nine parts of a page: its middle, its strips that the next pages show too, and their corners. */
+    private Window part(Cell cell, int down, int right) {
+        Window page = window(cell);
+        double strip = PageLayout.OVERLAP;
+        return new Window(
+                right > 0 ? page.right() - strip : page.left() + (right == 0 ? strip : 0),
+                down < 0 ? page.top() - strip : page.bottom() + (down == 0 ? strip : 0),
+                right < 0 ? page.left() + strip : page.right() - (right == 0 ? strip : 0),
+                down > 0 ? page.bottom() + strip : page.top() - (down == 0 ? strip : 0));
     }
 
     /** What stays in sight of a page when the next ones lie on its right and its lower edge. */
-    private Window uncovered(Cell cell) {
-        double x = x(cell);
-        double y = y(cell);
+    Window inSight(Cell cell) {
+        Window page = window(cell);
+        double right = pages.contains(cell.moved(0, 1)) ? PageLayout.OVERLAP : 0;
+        double bottom = pages.contains(cell.moved(1, 0)) ? PageLayout.OVERLAP : 0;
+        return new Window(page.left(), page.bottom() + bottom, page.right() - right, page.top());
+    }
+
+    /** What a page shows, in places of the pattern. */
+    private Window window(Cell cell) {
         Window page = layout.window();
-        double right = page.width() - (cell.column() == columns ? 0 : PageLayout.OVERLAP);
-        return new Window(x, y + (cell.row() == rows ? 0 : PageLayout.OVERLAP), x + right, y + page.height());
-    }
-
-    double x(Cell cell) {
-        return (cell.column() - 1) * layout.acrossMm();
-    }
-
-    double y(Cell cell) {
-        return (rows - cell.row()) * layout.downMm();
+        double x = (cell.column() - 1) * layout.acrossMm();
+        double y = (rows - cell.row()) * layout.downMm();
+        return new Window(x, y, x + page.width(), y + page.height());
     }
 
     boolean isOnePage() {
@@ -108,14 +136,12 @@ record Tiling(PageLayout layout, int columns, int rows, List<Ink> inks, Set<Cell
     /** What a page shows, in its own places. */
     List<Ink> shown(Cell cell) {
         Window page = layout.window();
-        double x = x(cell);
-        double y = y(cell);
-        Window seen = new Window(x, y, x + page.width(), y + page.height());
+        Window seen = window(cell);
         List<Ink> shown = new ArrayList<>();
         for (Ink ink : inks) {
             Ink part = new Ink(ink.id(), ink.pen(), seen.of(ink.chains()));
             if (!part.chains().isEmpty()) {
-                shown.add(shifted(part, page.left() - x, page.bottom() - y));
+                shown.add(shifted(part, page.left() - seen.left(), page.bottom() - seen.bottom()));
             }
         }
         return shown;

@@ -40,6 +40,15 @@ record Window(double left, double bottom, double right, double top) {
         return top - bottom;
     }
 
+    Window moved(double right, double up) {
+        return new Window(left + right, bottom + up, this.right + right, top + up);
+    }
+
+    /** Round it, back to where it begins. */
+    double[] outline() {
+        return new double[] {left, bottom, right, bottom, right, top, left, top, left, bottom};
+    }
+
     /** What can be seen of chains. */
     List<double[]> of(List<double[]> chains) {
         List<double[]> seen = new ArrayList<>();
