@@ -26,4 +26,5 @@ module dev.calotte.core {
     exports dev.calotte.units;
 
     uses dev.calotte.export.Exporter;
+    uses dev.calotte.export.OutlineReader;
 }

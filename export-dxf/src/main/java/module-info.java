@@ -6,4 +6,6 @@ module dev.calotte.export.dxf {
 
     provides dev.calotte.export.Exporter with
             dev.calotte.dxf.DxfExporter;
+    provides dev.calotte.export.OutlineReader with
+            dev.calotte.dxf.DxfOutlineReader;
 }

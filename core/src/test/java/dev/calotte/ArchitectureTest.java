@@ -84,7 +84,7 @@ class ArchitectureTest {
             .whereLayer("pattern")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome", "parts")
             .whereLayer("stock")
-            .mayNotAccessAnyLayer()
+            .mayOnlyAccessLayers("geometry")
             .whereLayer("nest")
             .mayOnlyAccessLayers("problem", "geometry", "stock")
             .whereLayer("choose")

@@ -256,7 +256,7 @@ class CoversTest {
                 "{ name: a, stock: { sheet: [6 m, 2 m], have: 0 } } | covers[0].stock.have | no number of pieces",
                 "{ name: a, stock: { sheet: [6 m, 2 m], have: x } } | covers[0].stock.have | not a whole number",
                 "{ name: a, stock: { sheet: [6 m, 2 m], have: 2 } } | covers[0].stock.have | do not hold all",
-                "{ name: a, stock: { roll: 1 m, outline: x.dxf } } | covers[0].stock.outline | does not read it",
+                "{ name: a, stock: { roll: 1 m, outline: x.dxf } } | covers[0].stock | roll and outline are given together",
                 "{ name: a, stock: [{ roll: 1 m }, 5] } | covers[0].stock[1] | the text 5",
                 "{ name: a, hub-relief: 900 } | covers[0].hub-relief | uses up a side of panel P1",
                 "{ name: a, edge: -900 } | covers[0].edge | uses up a side",

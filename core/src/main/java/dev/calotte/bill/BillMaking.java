@@ -12,6 +12,7 @@ import dev.calotte.parts.BoltStack;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.RiserWall;
 import dev.calotte.stock.Bar;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -112,6 +113,11 @@ final class BillMaking {
                     .ofArea(areaMm2)
                     .spared(amount * needs.spareShare())
                     .at(roll.terms().price(), times(roll.terms().massKg(), areaMm2 / 1e6)));
+        } else if (stock instanceof Outline outline) {
+            double areaMm2 = outline.border().area();
+            lines.add(BillLine.pieces(Item.OFFCUT, outline.name(), amount)
+                    .ofArea(areaMm2)
+                    .at(outline.terms().price(), times(outline.terms().massKg(), areaMm2 / 1e6)));
         } else if (stock instanceof Sheet sheet) {
             double areaMm2 = sheet.lengthMm() * sheet.widthMm();
             add(BillLine.pieces(Item.SHEET, cover, amount)

@@ -8,6 +8,8 @@ public enum Item {
     BAR(true),
     /** Sheets that panels are cut from. */
     SHEET(true),
+    /** Irregular pieces that are at hand. */
+    OFFCUT(true),
     /** Cloth or film by the metre. */
     ROLL(true),
     /** What holds the struts at a hub together. */

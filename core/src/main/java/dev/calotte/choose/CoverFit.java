@@ -36,7 +36,7 @@ public record CoverFit(Patterns patterns, List<Stock> stocks, List<PatternFit> f
      * stock are found by {@link SeamSaving}.
      *
      * @param patterns the patterns of a cover
-     * @param stocks sheets and rolls; none if it is not known what the cover is cut from: then everything fits
+     * @param stocks sheets, rolls and irregular outlines; none if it is not known what the cover is cut from: then everything fits
      * @return how they fit
      */
     public static CoverFit of(Patterns patterns, List<Stock> stocks) {

@@ -8,6 +8,7 @@ import dev.calotte.pattern.Cover;
 import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.Seams;
 import dev.calotte.problem.CalotteException;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -138,9 +139,13 @@ final class SavingSearch {
         return seams.pattern().whole().blank();
     }
 
-    /** Across the first of the stocks, which the brief names first. */
+    /** Across the first sheet or roll, which the brief names first. */
     private double width() {
-        return stocks.get(0) instanceof Roll roll ? roll.usableWidthMm() : ((Sheet) stocks.get(0)).usableWidthMm();
+        Stock first = Fit.lasting(stocks).stream().findFirst().orElse(stocks.get(0));
+        if (first instanceof Outline outline) {
+            return outline.widthMm() - 2 * outline.marginMm();
+        }
+        return first instanceof Roll roll ? roll.usableWidthMm() : ((Sheet) first).usableWidthMm();
     }
 
     /** The cover with a seam in those of its whole panels that are chosen; nothing if none can have one there. */

@@ -11,18 +11,18 @@ import java.util.List;
  * roll is measured; several stocks are compared by price, or by area.
  *
  * @param measure pieces, length, price or area
+ * @param reckoned whether all that is used counts; else what the plan says, where outlines that cost nothing do not
  */
-record Spending(Measure measure) {
+record Spending(Measure measure, boolean reckoned) {
 
     static Spending of(List<Stock> stocks, CutPlan plan) {
         if (stocks.size() > 1) {
-            return new Spending(plan.goal().measure());
+            return new Spending(plan.goal().measure(), false);
         }
-        return new Spending(stocks.get(0) instanceof Roll ? Measure.LENGTH_MM : Measure.PIECES);
+        return new Spending(stocks.get(0) instanceof Roll ? Measure.LENGTH_MM : Measure.PIECES, true);
     }
 
     double of(CutPlan plan) {
-        boolean reckoned = measure == Measure.PIECES || measure == Measure.LENGTH_MM;
         return reckoned ? new Supply(measure, 1).usedBy(plan) : plan.goal().reached();
     }
 }

@@ -45,7 +45,8 @@ public record WidestFor(Size size, String limiting) {
      * @param spec the dome; its size does not matter
      * @param joinery how its struts meet its hubs
      * @param cover the cover, whatever it says about splitting
-     * @param stocks the sheets and rolls that it is cut from, at least one
+     * @param stocks what it is cut from, at least one sheet or roll; irregular outlines, of which there are only so many,
+     *     do not count
      * @return the largest radius and what limits it
      * @throws CalotteException if no dome fits, or what stays of the sphere depends on its size
      */
@@ -66,15 +67,24 @@ public record WidestFor(Size size, String limiting) {
      * @param atMm the dome of each radius, the same part of the sphere for all
      * @param joinery how its struts meet its hubs
      * @param cover the cover, whatever it says about splitting
-     * @param stocks the sheets and rolls that it is cut from, at least one
+     * @param stocks what it is cut from, at least one sheet or roll; irregular outlines, of which there are only so many,
+     *     do not count
      * @return the largest radius and what limits it
-     * @throws CalotteException if no dome fits
+     * @throws CalotteException if no dome fits, or there are only irregular outlines
      */
     public static WidestFor of(DoubleFunction<DomeSpec> atMm, Joinery joinery, Cover cover, List<Stock> stocks) {
         Treatment t = cover.treatment();
         // dividing takes long, may be refused, and makes no difference to whole pieces
         Cover whole = cover.with(new Treatment(t.reversible(), t.grain(), Splitting.NEVER, t.coded()));
-        return new Search(atMm, joinery, whole, stocks).largest();
+        List<Stock> lasting = Fit.lasting(stocks);
+        if (lasting.isEmpty()) {
+            throw new CalotteException(
+                    Code.CONFLICT,
+                    "size.widest-for",
+                    "the cover has irregular outlines only, which do not say how large a panel may be.",
+                    "List a sheet or a roll as well, or give the radius.");
+        }
+        return new Search(atMm, joinery, whole, lasting).largest();
     }
 
     private record Search(DoubleFunction<DomeSpec> atMm, Joinery joinery, Cover cover, List<Stock> stocks) {

@@ -4,6 +4,8 @@ import dev.calotte.dome.Size;
 import dev.calotte.nest.Layout;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Cover;
+import dev.calotte.stock.Roll;
+import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -33,11 +35,27 @@ public record WidestFrom(Size size, CoverPlan plan, int steps, OptionalDouble bo
      * What is asked for.
      *
      * @param cover the cover; its seams lie where panels would not fit otherwise
-     * @param stock what it is cut from
+     * @param stock the sheet or roll that it is cut from; of an irregular outline its number is known already
      * @param spacingMm how far pieces stay apart
      * @param supply how much there is of the stock
      */
-    public record Question(Cover cover, Stock stock, double spacingMm, Supply supply) {}
+    public record Question(Cover cover, Stock stock, double spacingMm, Supply supply) {
+
+        /**
+         * Checks the stock.
+         *
+         * @param cover the cover
+         * @param stock the sheet or roll that it is cut from
+         * @param spacingMm how far pieces stay apart
+         * @param supply how much there is of the stock
+         * @throws IllegalArgumentException if the stock is neither a sheet nor a roll
+         */
+        public Question {
+            if (!(stock instanceof Sheet || stock instanceof Roll)) {
+                throw new IllegalArgumentException("nobody asks for the widest dome from " + stock);
+            }
+        }
+    }
 
     /**
      * Finds the dome.

@@ -14,7 +14,7 @@ import java.util.function.DoubleUnaryOperator;
  * What a cover takes of its stock.
  *
  * @param cover the name of the cover
- * @param sheets how many sheets
+ * @param sheets how many sheets, irregular outlines among them
  * @param rollMm how much of rolls
  * @param areaMm2 the area of both
  * @param partsMm2 the area of what is cut from them
@@ -35,9 +35,7 @@ public record StockUse(String cover, int sheets, double rollMm, double areaMm2, 
                 plan.fit().patterns().cover().name(),
                 all.size() - rolls.size(),
                 rolls.stream().mapToDouble(CutSheet::lengthMm).sum(),
-                all.stream()
-                        .mapToDouble(sheet -> sheet.lengthMm() * sheet.widthMm())
-                        .sum(),
+                all.stream().mapToDouble(CutSheet::areaMm2).sum(),
                 all.stream().mapToDouble(CutSheet::partsMm2).sum(),
                 priced
                         ? OptionalDouble.of(

@@ -13,6 +13,7 @@ import dev.calotte.dome.Panel;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Placed;
 import dev.calotte.pattern.CutPiece;
+import dev.calotte.stock.Outline;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 /**
  * One drawing for each sheet, and for what is taken from a roll, at full size: the border of the stock, and on it every
@@ -85,12 +87,17 @@ public final class CoverSheets {
     }
 
     private static Part border(CutSheet sheet) {
+        return new Part("SHEET", "The border of the stock", List.of(Path.closed(Operation.SHEET, corners(sheet))));
+    }
+
+    private static double[] corners(CutSheet sheet) {
         double length = sheet.lengthMm();
         double width = sheet.widthMm();
-        return new Part(
-                "SHEET",
-                "The border of the stock",
-                List.of(Path.closed(Operation.SHEET, 0, 0, length, 0, length, width, 0, width)));
+        return sheet.stock() instanceof Outline outline
+                ? outline.border().corners().stream()
+                        .flatMapToDouble(corner -> DoubleStream.of(corner.getX(), corner.getY()))
+                        .toArray()
+                : new double[] {0, 0, length, 0, length, width, 0, width};
     }
 
     private Part part(int sheet, int part) {

@@ -12,6 +12,7 @@ import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Placed;
 import dev.calotte.parts.PanelKind;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /** Sheets with what lies on them; a roll is broken into stretches that fit the page. */
@@ -108,8 +110,12 @@ final class SheetPicture {
         double right = (toMm - fromMm) * perMm;
         double high = sheet.widthMm() * perMm;
         List<Item> items = new ArrayList<>();
-        items.add(new Facet(
-                List.of(0.0, 0.0, right, 0.0, right, high, 0.0, high), 0, Picture.Hatch.NONE, Weight.FINE, "stock"));
+        List<Double> border = sheet.stock() instanceof Outline outline
+                ? outline.border().corners().stream()
+                        .flatMap(corner -> Stream.of(corner.getX() * perMm, corner.getY() * perMm))
+                        .toList()
+                : List.of(0.0, 0.0, right, 0.0, right, high, 0.0, high);
+        items.add(new Facet(border, 0, Picture.Hatch.NONE, Weight.FINE, "stock"));
         for (Laid each : laid) {
             addPiece(items, each, fromMm, perMm);
         }

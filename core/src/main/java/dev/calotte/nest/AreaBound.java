@@ -32,7 +32,18 @@ final class AreaBound {
         return charges.measure() == Measure.PIECES ? Math.ceil(least - ROUNDING) : least;
     }
 
-    private double covered(double gap) {
+    /** What a square millimetre of parts with their half spacings costs at least on a field, ends of rolls left aside. */
+    double unit(Field field) {
+        double rate = charges.rate(field.stock());
+        return field.isRoll() ? rate / (field.width() + spacing) : rate / area(field);
+    }
+
+    /** Whether what the ends of a roll gain is more than its margins take. */
+    boolean gainsAtEnds(Field roll) {
+        return roll.isRoll() && 2 * roll.margin() < ends(roll) / (roll.width() + spacing);
+    }
+
+    double covered(double gap) {
         double covered = 0;
         for (int kind = 0; kind < kinds.count(); kind++) {
             covered += kinds.piece(kind).count() * kinds.coveredMm2(kind, gap);

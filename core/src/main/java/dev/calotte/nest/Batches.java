@@ -110,7 +110,7 @@ final class Batches {
     BatchPlan plan(Goal free) {
         Goal goal = new Goal(free.measure(), cost(), free.bound(), free.proof());
         return new BatchPlan(
-                new Finishing(kinds, stocks, spacing).plan(filled(), goal),
+                new Laying(kinds, stocks, new Charges(kinds, stocks), spacing).plan(filled(), goal),
                 groups,
                 all.stream().map(Laid::groups).toList());
     }

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -14,22 +15,34 @@ final class Charges {
 
     private final Kinds kinds;
     private final List<Stock> stocks;
+    private final boolean bought;
     private final Measure measure;
 
     Charges(Kinds kinds, List<Stock> stocks) {
         this.kinds = kinds;
         this.stocks = stocks;
-        this.measure = measure(stocks);
+        this.bought = !stocks.stream().allMatch(Charges::isGiven);
+        this.measure = sort();
     }
 
-    private static Measure measure(List<Stock> stocks) {
-        if (stocks.stream().allMatch(stock -> stock.terms().price().isPresent())) {
+    private Measure sort() {
+        List<Stock> counted = stocks.stream().filter(stock -> !isFree(stock)).toList();
+        if (bought && stocks.stream().allMatch(stock -> stock.terms().price().isPresent())) {
             return Measure.PRICE;
         }
-        if (stocks.size() > 1) {
+        if (counted.size() > 1) {
             return Measure.AREA_MM2;
         }
-        return stocks.get(0) instanceof Roll ? Measure.LENGTH_MM : Measure.PIECES;
+        return counted.get(0) instanceof Roll ? Measure.LENGTH_MM : Measure.PIECES;
+    }
+
+    /** What is at hand and costs nothing does not count beside what is bought; alone it does. */
+    private boolean isFree(Stock stock) {
+        return bought && isGiven(stock);
+    }
+
+    private static boolean isGiven(Stock stock) {
+        return stock instanceof Outline && stock.terms().price().orElse(0) == 0;
     }
 
     /** The same stock at no known price. */
@@ -43,6 +56,10 @@ final class Charges {
         throw new IllegalArgumentException("parts are laid on sheets and rolls, not on " + stock);
     }
 
+    Stock stock(Field field) {
+        return stocks.get(field.stock());
+    }
+
     Measure measure() {
         return measure;
     }
@@ -53,9 +70,22 @@ final class Charges {
         double share = from instanceof Roll ? 1e-3 : 1;
         return switch (measure) {
             case PRICE -> from.terms().price().orElseThrow() * share;
-            case AREA_MM2 -> from instanceof Sheet s ? s.lengthMm() * s.widthMm() : ((Roll) from).widthMm();
-            case PIECES, LENGTH_MM -> 1;
+            case AREA_MM2 -> isFree(from) ? 0 : area(from);
+            case PIECES, LENGTH_MM -> isFree(from) ? 0 : 1;
         };
+    }
+
+    /** Of one piece, or of a millimetre of roll. */
+    private static double area(Stock stock) {
+        if (stock instanceof Outline outline) {
+            return outline.border().area();
+        }
+        return stock instanceof Sheet s ? s.lengthMm() * s.widthMm() : ((Roll) stock).widthMm();
+    }
+
+    /** What a sheet or a length of roll costs. */
+    double cost(int stock, CutSheet sheet) {
+        return rate(stock) * (sheet.stock() instanceof Roll ? sheet.lengthMm() : 1);
     }
 
     double cost(Filled filled) {

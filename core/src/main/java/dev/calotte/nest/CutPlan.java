@@ -26,8 +26,7 @@ public record CutPlan(List<CutSheet> sheets, Goal goal) {
      * @return from 0 to 1
      */
     public double utilisation() {
-        double used =
-                sheets.stream().mapToDouble(s -> s.lengthMm() * s.widthMm()).sum();
+        double used = sheets.stream().mapToDouble(CutSheet::areaMm2).sum();
         return sheets.stream().mapToDouble(CutSheet::partsMm2).sum() / used;
     }
 }

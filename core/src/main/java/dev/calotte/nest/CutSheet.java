@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Stock;
 import java.util.List;
 
@@ -26,6 +27,15 @@ public record CutSheet(Stock stock, double lengthMm, double widthMm, List<Placed
     public CutSheet {
         parts = List.copyOf(parts);
         offcuts = List.copyOf(offcuts);
+    }
+
+    /**
+     * Its own area.
+     *
+     * @return in square millimetres; of an irregular outline what is inside it
+     */
+    public double areaMm2() {
+        return stock instanceof Outline outline ? outline.border().area() : lengthMm * widthMm;
     }
 
     /**

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -12,8 +13,13 @@ import dev.calotte.stock.Stock;
  * @param width across it
  * @param margin what surrounds it
  * @param isRoll whether only as much is taken as is needed
+ * @param walls what may not be covered inside it, the margins of an irregular outline included
  */
-record Field(int stock, double length, double width, double margin, boolean isRoll) {
+record Field(int stock, double length, double width, double margin, boolean isRoll, Walls walls) {
+
+    Field(int stock, double length, double width, double margin, boolean isRoll) {
+        this(stock, length, width, margin, isRoll, Walls.NONE);
+    }
 
     static Field of(int number, Stock stock) {
         if (stock instanceof Sheet sheet) {
@@ -23,6 +29,15 @@ record Field(int stock, double length, double width, double margin, boolean isRo
             double length = roll.lengthMm().orElse(Double.POSITIVE_INFINITY) - 2 * roll.marginMm();
             return new Field(number, length, roll.usableWidthMm(), roll.marginMm(), true);
         }
-        throw new IllegalArgumentException("parts are laid on sheets and rolls, not on " + stock);
+        if (stock instanceof Outline outline) {
+            double m = outline.marginMm();
+            double length = outline.lengthMm() - 2 * m;
+            return new Field(number, length, outline.widthMm() - 2 * m, m, false, Walls.of(outline));
+        }
+        throw new IllegalArgumentException("parts are laid on sheets, rolls and outlines, not on " + stock);
+    }
+
+    boolean isIrregular() {
+        return !walls.pieces().isEmpty();
     }
 }

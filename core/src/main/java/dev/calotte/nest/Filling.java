@@ -3,6 +3,7 @@ package dev.calotte.nest;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -71,7 +72,11 @@ final class Filling {
         best = null;
         bestEnd = Double.POSITIVE_INFINITY;
         bestLow = Double.POSITIVE_INFINITY;
-        if (!tryAll(kind, kinds.flush(kind, manner))) {
+        boolean held = tryAll(kind, kinds.flush(kind, manner));
+        if (field.isIrregular()) {
+            tryAll(kind, kinds.alongside(kind, field));
+        }
+        if (!held) {
             tryAll(kind, kinds.askew(kind, field));
         }
         if (best != null) {
@@ -106,7 +111,8 @@ final class Filling {
     }
 
     private List<ConvexPolygon> last() {
-        from = Math.max(0, end() - 2.5 * (kinds.widest() + spacing));
+        // an irregular field is small, and hollows before its end are worth the work
+        from = field.isIrregular() ? 0 : Math.max(0, end() - 2.5 * (kinds.widest() + spacing));
         return outlines.stream().filter(outline -> outline.reach(RIGHT) > from).toList();
     }
 
@@ -124,8 +130,11 @@ final class Filling {
         if (beyondX + beyondY == Double.POSITIVE_INFINITY || maxX < minX - ROUNDING || maxY < minY - ROUNDING) {
             return false;
         }
-        pairs += last.size();
-        near = last.stream().map(fast -> NoFit.of(fast, part, spacing)).toList();
+        pairs += last.size() + field.walls().pieces().size();
+        near = Stream.concat(
+                        field.walls().pieces().stream().map(wall -> NoFit.of(wall, part, 0)),
+                        last.stream().map(fast -> NoFit.of(fast, part, spacing)))
+                .toList();
         consider(minX, minY);
         consider(minX, maxY);
         for (int i = 0; i < near.size(); i++) {

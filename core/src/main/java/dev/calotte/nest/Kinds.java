@@ -4,6 +4,7 @@ import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentSkipListMap;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.util.FastMath;
 
 /** The pieces of a plan with all that is asked of them again and again: shapes face up and face down, and stands. */
@@ -203,6 +204,21 @@ final class Kinds {
                 ? askew.computeIfAbsent(
                         kind + " " + field.length() + " " + field.width(), key -> Room.askew(this, kind, field))
                 : List.of();
+    }
+
+    /** Ways to lay a piece that may be turned at will with a side along one of the longest walls of a field. */
+    List<Stand> alongside(int kind, Field field) {
+        List<Stand> found = new ArrayList<>();
+        for (double wall : isFree(kind) ? field.walls().directions() : List.<Double>of()) {
+            for (boolean mirrored : mirrors(kind) ? new boolean[] {false, true} : new boolean[] {false}) {
+                ConvexPolygon shape = shape(kind, mirrored);
+                for (int side = 0; side < shape.size(); side++) {
+                    Vector2D out = shape.outward(side);
+                    found.add(new Stand(mirrored, wall - FastMath.atan2(out.getY(), out.getX())));
+                }
+            }
+        }
+        return found;
     }
 
     private static double longest(ConvexPolygon shape) {

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Stock;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,7 +52,7 @@ public final class SheetPlan {
      * Makes a plan.
      *
      * @param pieces the parts, at least one
-     * @param stocks sheets and rolls, at least one
+     * @param stocks sheets, rolls and irregular outlines, at least one
      * @param layout how far parts stay apart, and how long a better plan is looked for
      * @return the plan, the same for the same input and any number of threads
      * @throws IllegalArgumentException if there is no piece or no stock, or a stock is a bar
@@ -62,10 +63,12 @@ public final class SheetPlan {
         return planned(pieces, stocks, layout, List.of(Manner.values()));
     }
 
-    private static CutPlan planned(
-            List<Piece> pieces, List<? extends Stock> stocks, Layout layout, List<Manner> manners) {
+    static CutPlan planned(List<Piece> pieces, List<? extends Stock> stocks, Layout layout, List<Manner> manners) {
         if (pieces.isEmpty() || stocks.isEmpty()) {
             throw new IllegalArgumentException("a plan needs parts and stock");
+        }
+        if (stocks.stream().anyMatch(Outline.class::isInstance)) {
+            return new OutlinesFirst(pieces, List.copyOf(stocks), layout).plan(manners);
         }
         SheetPlan plan = new SheetPlan(pieces, stocks, layout, manners);
         Room.check(plan.kinds, plan.fields);
@@ -94,7 +97,7 @@ public final class SheetPlan {
      * @param stock a sheet or a roll
      * @param spacingMm how far parts stay apart
      * @return the number of sheets, or the millimetres of roll, that no plan stays below
-     * @throws IllegalArgumentException if there is no piece, or the stock is a bar
+     * @throws IllegalArgumentException if there is no piece, or the stock is neither a sheet nor a roll
      */
     public static double least(List<Piece> pieces, Stock stock, double spacingMm) {
         if (pieces.isEmpty()) {
@@ -131,7 +134,7 @@ public final class SheetPlan {
         List<Filled> inOrder = new ArrayList<>(best);
         inOrder.sort(Comparator.comparingInt(filled -> filled.field().stock()));
         Goal goal = new Goal(charges.measure(), charges.cost(best), bound, proof);
-        return new Finishing(kinds, stocks, layout.spacingMm()).plan(inOrder, goal);
+        return new Laying(kinds, stocks, charges, layout.spacingMm()).plan(inOrder, goal);
     }
 
     private List<Filled> better(List<Filled> one, List<Filled> other) {

@@ -1,7 +1,7 @@
 package dev.calotte.stock;
 
 /** Something that parts are cut from. Lengths are millimetres. */
-public sealed interface Stock permits Bar, Sheet, Roll {
+public sealed interface Stock permits Bar, Sheet, Roll, Outline {
 
     /**
      * What is known of its price, its mass and how much of it there is.

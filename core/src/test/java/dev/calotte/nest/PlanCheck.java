@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.geometry.ConvexPolygon;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import java.util.List;
@@ -67,7 +68,26 @@ final class PlanCheck {
         });
     }
 
+    /** Inside the outline, and nowhere nearer to it than the margin. */
+    private static void inside(CutSheet sheet, Outline outline) {
+        Polygon border = polygon(outline.border());
+        assertThat(border.isValid()).isTrue();
+        for (Placed part : sheet.parts()) {
+            Polygon shape = polygon(part.outline());
+            double outside = shape.difference(border).getArea();
+            assertThat(outside).as(part.mark()).isLessThanOrEqualTo(MM * shape.getLength());
+            if (outline.marginMm() > 0) {
+                double distance = shape.distance(border.getExteriorRing());
+                assertThat(distance).as(part.mark()).isGreaterThanOrEqualTo(outline.marginMm() - MM);
+            }
+        }
+    }
+
     private static void inside(CutSheet sheet) {
+        if (sheet.stock() instanceof Outline outline) {
+            inside(sheet, outline);
+            return;
+        }
         double margin = sheet.stock() instanceof Roll roll ? roll.marginMm() : ((Sheet) sheet.stock()).marginMm();
         if (sheet.stock() instanceof Sheet whole) {
             assertThat(sheet.lengthMm()).isEqualTo(whole.lengthMm());
@@ -117,7 +137,7 @@ final class PlanCheck {
         }
     }
 
-    private static Polygon polygon(ConvexPolygon outline) {
+    private static Polygon polygon(dev.calotte.geometry.Polygon outline) {
         Coordinate[] ring = new Coordinate[outline.size() + 1];
         for (int c = 0; c <= outline.size(); c++) {
             ring[c] = new Coordinate(outline.corner(c).getX(), outline.corner(c).getY());

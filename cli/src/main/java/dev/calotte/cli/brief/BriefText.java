@@ -20,8 +20,10 @@ public final class BriefText {
     private final String source;
     private final Problems problems = new Problems();
     private final Explanation explanation;
+    private final OutlineFiles outlines;
 
-    private BriefText(String name, String text) {
+    private BriefText(String name, String text, OutlineFiles outlines) {
+        this.outlines = outlines;
         this.source = text.lines().collect(Collectors.joining("\n", "", "\n"));
         this.root = TreeReader.read(text, problems);
         this.explanation = new Explanation(name, text.lines().toList(), root);
@@ -30,16 +32,17 @@ public final class BriefText {
     /**
      * Reads a file.
      *
-     * @param path a regular file of at most 256 KiB, UTF-8 with or without a byte order mark
+     * @param path a regular file of at most 256 KiB, UTF-8 with or without a byte order mark; other files that it names lie
+     *     beside it
      * @return its text, not yet understood
      * @throws CalotteException if there is no such file, or it is not a text
      */
     public static BriefText read(Path path) {
-        return new BriefText(path.toString(), BriefFile.text(path));
+        return new BriefText(path.toString(), BriefFile.text(path), OutlineFiles.beside(path));
     }
 
     /**
-     * Takes a text.
+     * Takes a text, which can name no other files.
      *
      * @param name what to call it in messages
      * @param text the text
@@ -47,7 +50,7 @@ public final class BriefText {
      * @throws CalotteException if it holds characters that no text file has
      */
     public static BriefText of(String name, String text) {
-        return new BriefText(name, BriefFile.checked(name, text));
+        return new BriefText(name, BriefFile.checked(name, text), OutlineFiles.none());
     }
 
     /**
@@ -72,7 +75,7 @@ public final class BriefText {
         if (!(node instanceof Node.Mapping mapping)) {
             throw without(node, found);
         }
-        Project project = ProjectReader.read(mapping, found);
+        Project project = ProjectReader.read(mapping, found, outlines);
         found.throwIfAny();
         return project;
     }

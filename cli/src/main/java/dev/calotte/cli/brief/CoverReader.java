@@ -9,6 +9,7 @@ import dev.calotte.pattern.Sheeting;
 import dev.calotte.pattern.Splitting;
 import dev.calotte.pattern.Treatment;
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.stock.Outline;
 import dev.calotte.units.UnitSystem;
 import java.util.Optional;
 import java.util.function.Function;
@@ -43,10 +44,12 @@ final class CoverReader {
 
     private final Fields fields;
     private final UnitSystem units;
+    private final OutlineFiles outlines;
 
-    CoverReader(Fields fields, UnitSystem units) {
+    CoverReader(Fields fields, UnitSystem units, OutlineFiles outlines) {
         this.fields = fields;
         this.units = units;
+        this.outlines = outlines;
     }
 
     Covering covering() {
@@ -58,12 +61,20 @@ final class CoverReader {
         Optional<Fasteners> fasteners = fasteners();
         Covering covering = new Covering(
                 fasteners.map(cover::with).orElse(cover),
-                new StockReader(fields, units).stocks(),
+                new StockReader(fields, units, outlines).stocks(),
                 fields.read("spacing", 0.0, Measured.notBelowZero(units)),
                 fields.offers("material")
                         ? Optional.ofNullable(fields.read("material", null, Words.of(Material.values())))
                         : Optional.empty(),
                 fields.read("cut-by", CutBy.STOCK, Words.of(CutBy.values())) == CutBy.PATCHES);
+        if (covering.byPatches() && covering.stocks().stream().anyMatch(Outline.class::isInstance)) {
+            fields.refuse(
+                    "cut-by",
+                    new Refusal(
+                            Code.CONFLICT,
+                            "irregular outlines are filled with what fits them best, not patch by patch.",
+                            "Write cut-by: stock, or leave the outline out."));
+        }
         fields.close();
         return covering;
     }

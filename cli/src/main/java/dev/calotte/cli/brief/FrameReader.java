@@ -159,6 +159,7 @@ final class FrameReader {
                 read(fields, "hole-circle", 1, this::above0),
                 read(fields, "slot", HubPlate.usualSlotMm(cutter), this::above0),
                 cutter);
+        fields.later("outline");
         fields.close();
         return plate;
     }

@@ -1,6 +1,7 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -60,6 +61,9 @@ final class KerfReader {
     }
 
     private static double marginMm(Stock stock) {
+        if (stock instanceof Outline outline) {
+            return outline.marginMm();
+        }
         if (stock instanceof Sheet sheet) {
             return sheet.marginMm();
         }

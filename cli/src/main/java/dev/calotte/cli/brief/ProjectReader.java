@@ -19,18 +19,20 @@ final class ProjectReader {
     private final Fields top;
     private final String title;
     private final UnitSystem units;
+    private final OutlineFiles outlines;
     private final List<Fields> coverFields = new ArrayList<>();
 
-    private ProjectReader(Fields top) {
+    private ProjectReader(Fields top, OutlineFiles outlines) {
         this.top = top;
+        this.outlines = outlines;
         this.title = top.read("title", "Dome", Values::title);
         this.units = top.read("units", UnitSystem.METRIC, Words.of(UnitSystem.values()));
     }
 
     /** The project; wherever a problem was noted it holds a stopgap. */
-    static Project read(Node.Mapping root, Problems problems) {
+    static Project read(Node.Mapping root, Problems problems, OutlineFiles outlines) {
         Fields top = Fields.top(root, problems);
-        Project project = new ProjectReader(top).project();
+        Project project = new ProjectReader(top, outlines).project();
         top.close();
         return project;
     }
@@ -75,7 +77,7 @@ final class ProjectReader {
     private List<Covering> covers() {
         List<Covering> covers = new ArrayList<>();
         for (Fields item : top.sections("covers")) {
-            Covering covering = new CoverReader(item, units).covering();
+            Covering covering = new CoverReader(item, units, outlines).covering();
             String name = covering.cover().name();
             if (item.sound("name")
                     && covers.stream().anyMatch(c -> c.cover().name().equalsIgnoreCase(name))) {

@@ -1,6 +1,7 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -12,12 +13,13 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
- * Reads the sheets and rolls of a cover: one, or a list of them.
+ * Reads the sheets, rolls and outlines of a cover: one, or a list of them.
  *
  * @param fields the keys of the cover
  * @param units what a bare number means
+ * @param outlines where files with outlines lie
  */
-record StockReader(Fields fields, UnitSystem units) {
+record StockReader(Fields fields, UnitSystem units, OutlineFiles outlines) {
 
     private static final String EXAMPLE =
             "Write for example stock: { sheet: [2440 mm, 1220 mm] } or stock: { roll: 1500 mm }.";
@@ -31,12 +33,22 @@ record StockReader(Fields fields, UnitSystem units) {
     }
 
     private Optional<Stock> stock(Fields item) {
-        item.notTogether(List.of("sheet", "roll"));
+        item.notTogether(List.of("sheet", "roll", "outline"));
         double margin = item.read("margin", 0.0, Measured.notBelowZero(units));
-        item.later("outline");
-        Optional<Stock> stock = item.offers("roll") ? roll(item, margin) : sheet(item, margin);
+        Optional<Stock> stock = item.offers("outline")
+                ? outline(item, margin)
+                : item.offers("roll") ? roll(item, margin) : sheet(item, margin);
         item.close();
         return stock;
+    }
+
+    private Optional<Stock> outline(Fields item, double margin) {
+        item.offers("sheet");
+        item.offers("roll");
+        Terms terms = TermsReader.read(item, "price", "mass-per-area");
+        Optional<OutlineFiles.Found> found =
+                item.read("outline", Optional.empty(), node -> Optional.of(outlines.read(node)));
+        return found.flatMap(file -> made(item, () -> new Outline(file.name(), file.border(), margin, terms)));
     }
 
     private Optional<Stock> sheet(Fields item, double margin) {

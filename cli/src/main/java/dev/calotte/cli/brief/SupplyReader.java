@@ -2,6 +2,7 @@ package dev.calotte.cli.brief;
 
 import dev.calotte.choose.Supply;
 import dev.calotte.problem.Problem.Code;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Stock;
 import dev.calotte.units.UnitSystem;
@@ -61,6 +62,15 @@ record SupplyReader(Fields fields, UnitSystem units, List<Covering> covers) {
                             Code.CONFLICT,
                             name + " has several stocks, so that it is not clear which of them there is so much of.",
                             "Keep one of its stocks."));
+            return;
+        }
+        if (covering.stocks().get(0) instanceof Outline) {
+            fields.refuse(
+                    "cover",
+                    new Refusal(
+                            Code.CONFLICT,
+                            name + " comes from an irregular outline, for which no largest dome is looked for.",
+                            "Give the radius, or a cover with a sheet or a roll."));
             return;
         }
         boolean roll = covering.stocks().get(0) instanceof Roll;

@@ -11,6 +11,7 @@ import dev.calotte.nest.Measure;
 import dev.calotte.parts.PanelKind;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.stock.Bar;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -110,6 +111,10 @@ final class CoverLines {
     private String stock(Stock stock) {
         if (stock instanceof Sheet sheet) {
             return "sheets of " + units.length(sheet.lengthMm()) + " by " + units.length(sheet.widthMm());
+        }
+        if (stock instanceof Outline outline) {
+            return outline.name() + ", " + units.length(outline.lengthMm()) + " by " + units.length(outline.widthMm())
+                    + " over all,";
         }
         if (stock instanceof Roll roll) {
             return "a roll of " + units.length(roll.widthMm());

@@ -3,12 +3,14 @@ package dev.calotte.cli.report;
 import dev.calotte.assembly.PieceMarks;
 import dev.calotte.choose.CoverPlan;
 import dev.calotte.dome.Panel;
+import dev.calotte.geometry.Polygon;
 import dev.calotte.nest.BarPlan;
 import dev.calotte.nest.CutBar;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Goal;
 import dev.calotte.nest.Offcut;
 import dev.calotte.nest.Placed;
+import dev.calotte.stock.Outline;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -63,6 +65,10 @@ final class PlanJson {
         json.integer("stock", plan.fit().stocks().indexOf(sheet.stock()));
         json.number("length", sheet.lengthMm());
         json.number("width", sheet.widthMm());
+        if (sheet.stock() instanceof Outline outline) {
+            json.text("name", outline.name());
+            border("outline", outline.border());
+        }
         List<Integer> places = IntStream.range(0, sheet.parts().size()).boxed().toList();
         json.objects("parts", places, place -> {
             Panel panel = plan.panels().get(number).get(place);
@@ -78,12 +84,12 @@ final class PlanJson {
         json.number("y", placed.yMm());
         json.number("rotation", StrictMath.toDegrees(placed.turnRad()));
         json.flag("mirrored", placed.mirrored());
-        List<Integer> corners =
-                IntStream.range(0, placed.outline().size()).boxed().toList();
-        json.list(
-                "outline",
-                corners,
-                c -> json.numbers(placed.outline().x(c), placed.outline().y(c)));
+        border("outline", placed.outline());
+    }
+
+    private void border(String name, Polygon outline) throws IOException {
+        List<Integer> corners = IntStream.range(0, outline.size()).boxed().toList();
+        json.list(name, corners, c -> json.numbers(outline.x(c), outline.y(c)));
     }
 
     private void offcut(Offcut offcut) throws IOException {

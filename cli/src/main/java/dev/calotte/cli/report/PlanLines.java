@@ -8,12 +8,15 @@ import dev.calotte.nest.CutBar;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Goal;
 import dev.calotte.nest.Measure;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
+import dev.calotte.stock.Stock;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What has to be bought, in words: how much, how well it is used, and how much less it could be at most. */
@@ -68,10 +71,13 @@ final class PlanLines {
                 .filter(sheet -> sheet.stock() instanceof Roll)
                 .mapToDouble(CutSheet::lengthMm)
                 .sum();
-        long count = sheets.stream()
-                .filter(sheet -> !(sheet.stock() instanceof Roll))
-                .count();
+        long count =
+                sheets.stream().filter(sheet -> sheet.stock() instanceof Sheet).count();
         List<String> used = new ArrayList<>();
+        sheets.stream()
+                .map(CutSheet::stock)
+                .distinct()
+                .forEach(stock -> outline(sheets, stock).ifPresent(used::add));
         if (count > 0) {
             used.add(count == 1 ? "1 sheet" : count + " sheets");
         }
@@ -104,6 +110,18 @@ final class PlanLines {
         }
         return "Cut patch by patch" + open + ": " + String.join(" and ", differences) + " than "
                 + used(cover.free().sheets()) + " in any order.";
+    }
+
+    /** How often an outline is used, and for how much. */
+    private static Optional<String> outline(List<CutSheet> sheets, Stock stock) {
+        List<CutSheet> same =
+                sheets.stream().filter(sheet -> sheet.stock().equals(stock)).toList();
+        if (same.isEmpty() || !(stock instanceof Outline outline)) {
+            return Optional.empty();
+        }
+        int pieces = same.stream().mapToInt(sheet -> sheet.parts().size()).sum();
+        return Optional.of((same.size() == 1 ? "" : same.size() + " times ") + outline.name() + " for " + pieces
+                + (pieces == 1 ? " piece" : " pieces"));
     }
 
     private String goal(Goal goal) {

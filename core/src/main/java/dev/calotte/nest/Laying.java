@@ -1,40 +1,36 @@
 package dev.calotte.nest;
 
 import dev.calotte.geometry.ConvexPolygon;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.util.FastMath;
 
-/** What was found as spots in fields, told as parts on sheets and lengths of roll, with what is left of each. */
-final class Finishing {
+/** Tells where parts lie on their stock, margins included, and what is left of it. */
+record Laying(Kinds kinds, List<Stock> stocks, Charges charges, double spacingMm) {
 
-    private final Kinds kinds;
-    private final List<Stock> stocks;
-    private final Charges charges;
-    private final double spacing;
-
-    Finishing(Kinds kinds, List<Stock> stocks, double spacing) {
-        this.kinds = kinds;
-        this.stocks = stocks;
-        this.charges = new Charges(kinds, stocks);
-        this.spacing = spacing;
+    List<CutSheet> sheets(List<Filled> all) {
+        return all.stream().map(this::sheet).toList();
     }
 
     CutPlan plan(List<Filled> all, Goal goal) {
-        return new CutPlan(all.stream().map(this::sheet).toList(), goal);
+        return new CutPlan(sheets(all), goal);
     }
 
     private CutSheet sheet(Filled filled) {
         Field field = filled.field();
+        Stock stock = stocks.get(field.stock());
         double length = field.isRoll() ? charges.takenMm(filled) : field.length() + 2 * field.margin();
         List<Placed> placed = new ArrayList<>();
         for (Spot spot : filled.spots()) {
             placed.add(placed(spot.moved(field.margin(), field.margin())));
         }
         List<ConvexPolygon> outlines = placed.stream().map(Placed::outline).toList();
-        List<Offcut> offcuts = new Offcuts(field, length, spacing).of(outlines, narrowest());
-        return new CutSheet(stocks.get(field.stock()), length, field.width() + 2 * field.margin(), placed, offcuts);
+        // what is left of an irregular outline is as irregular
+        List<Offcut> offcuts =
+                stock instanceof Outline ? List.of() : new Offcuts(field, length, spacingMm).of(outlines, narrowest());
+        return new CutSheet(stock, length, field.width() + 2 * field.margin(), placed, offcuts);
     }
 
     /** What is narrower than every part is waste. */

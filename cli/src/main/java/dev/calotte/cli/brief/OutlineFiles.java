@@ -1,0 +1,111 @@
+package dev.calotte.cli.brief;
+
+import dev.calotte.document.Path;
+import dev.calotte.export.Border;
+import dev.calotte.export.OutlineReader;
+import dev.calotte.geometry.Polygon;
+import dev.calotte.geometry.SelfCrossing;
+import dev.calotte.problem.Problem.Code;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+
+/**
+ * Files with outlines that a brief names. Their paths begin at the folder of the brief and may lead out of it, since who
+ * writes the brief names them; only regular files are read.
+ *
+ * @param folder the folder of the brief; none if the brief is no file
+ */
+record OutlineFiles(Optional<java.nio.file.Path> folder) {
+
+    private static final int MOST_BYTES = 32 << 20;
+    private static final String ONE = "Give a DXF file with one closed outline and nothing else that is cut.";
+
+    /** An outline and the name of its file. */
+    record Found(String name, Polygon border) {}
+
+    static OutlineFiles beside(java.nio.file.Path brief) {
+        return new OutlineFiles(Optional.ofNullable(brief.toAbsolutePath().getParent()));
+    }
+
+    static OutlineFiles none() {
+        return new OutlineFiles(Optional.empty());
+    }
+
+    Found read(Node node) {
+        String text = Values.text(node);
+        java.nio.file.Path path = path(text);
+        String name = Seen.printable(String.valueOf(path.getFileName()));
+        OutlineReader reader = OutlineReader.installed(ending(name))
+                .orElseThrow(() -> Refusal.wrong("no outline is read from " + Seen.text(text) + ".", ONE));
+        byte[] bytes = bytes(path, Seen.text(text));
+        try {
+            return new Found(name, simple(Border.of(reader.read(new ByteArrayInputStream(bytes)))));
+        } catch (IOException wrong) {
+            throw new Refusal(Code.UNREADABLE, name + ": " + sentence(Seen.printable(wrong.getMessage())), ONE);
+        }
+    }
+
+    private java.nio.file.Path path(String text) {
+        try {
+            return folder.orElseThrow(() -> Refusal.wrong(
+                            "the brief is no file, so there is nothing beside it.", "Write the brief into a file."))
+                    .resolve(text);
+        } catch (InvalidPathException impossible) {
+            throw Refusal.wrong(Seen.text(text) + " is not the name of a file.", ONE);
+        }
+    }
+
+    private static String ending(String name) {
+        return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    }
+
+    private static byte[] bytes(java.nio.file.Path path, String text) {
+        if (!Files.isRegularFile(path)) {
+            String what = Files.exists(path) ? " is not a file." : " is not there.";
+            throw new Refusal(Code.FILE, text + what, "Give its path as seen from the folder of the brief.");
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new Refusal(Code.FILE, text + " is larger than 32 MiB.", ONE);
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw new Refusal(Code.FILE, text + " cannot be read.", "Check that you are allowed to read it.");
+        }
+    }
+
+    private static Polygon simple(Path border) throws IOException {
+        double[] xy = new double[2 * border.size()];
+        for (int c = 0; c < border.size(); c++) {
+            xy[2 * c] = border.x(c);
+            xy[2 * c + 1] = border.y(c);
+        }
+        Polygon polygon = polygon(xy);
+        Optional<Vector2D> crossing = SelfCrossing.of(polygon);
+        if (crossing.isPresent()) {
+            Vector2D at = crossing.get();
+            throw new IOException("the outline crosses or touches itself near (" + Math.round(at.getX()) + ", "
+                    + Math.round(at.getY()) + ") mm.");
+        }
+        return polygon;
+    }
+
+    private static Polygon polygon(double[] xy) throws IOException {
+        try {
+            return Polygon.of(xy);
+        } catch (IllegalArgumentException nothingInside) {
+            throw new IOException("the outline encloses no area, or crosses itself.", nothingInside);
+        }
+    }
+
+    private static String sentence(String reason) {
+        return reason.endsWith(".") ? reason : reason + ".";
+    }
+}

@@ -1,0 +1,117 @@
+package dev.calotte.export;
+
+import dev.calotte.contour.Inward;
+import dev.calotte.document.Circle;
+import dev.calotte.document.Operation;
+import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * The one outline that a file shows. What lies on layers that are named after scoring, engraving or reference is passed
+ * over; of everything else there must be a single closed line, because whatever is left out would be cut through.
+ */
+public final class Border {
+
+    /** How much of the material arcs may cost: less than any saw keeps to. */
+    private static final double TOLERANCE_MM = 0.2;
+
+    private static final int MOST_CORNERS = 1000;
+
+    private Border() {}
+
+    /**
+     * Takes the outline from the lines of a file.
+     *
+     * @param shapes the lines, in millimetres
+     * @return the outline, counter-clockwise, its arcs made straight on the safe side: no point of it lies outside the arcs,
+     *     nor more than 0.2 mm inside them
+     * @throws IOException if there is not one outline alone, or it has more than a thousand corners; the message says why
+     */
+    public static Path of(List<Shape> shapes) throws IOException {
+        List<Path> lines = shapes.stream()
+                .filter(shape -> isCut(shape.operation()))
+                .map(Border::path)
+                .toList();
+        Path border = Inward.flattened(only(lines), TOLERANCE_MM);
+        if (border.size() > MOST_CORNERS) {
+            throw new IOException(
+                    "the outline has " + border.size() + " corners, which is more than " + MOST_CORNERS + ".");
+        }
+        return border;
+    }
+
+    private static boolean isCut(Operation operation) {
+        return switch (operation) {
+            case SCORE, ENGRAVE, REF -> false;
+            default -> true;
+        };
+    }
+
+    private static Path path(Shape shape) {
+        if (shape instanceof Circle circle) {
+            double x = circle.xMm();
+            double y = circle.yMm();
+            double r = circle.radiusMm();
+            // three thirds of the round, each a sweep of 120 degrees
+            double half = r * Math.sqrt(3) / 2;
+            double bulge = StrictMath.tan(Math.PI / 6);
+            double[] xy = {x + r, y, x - r / 2, y + half, x - r / 2, y - half};
+            return Path.closed(circle.operation(), xy, new double[] {bulge, bulge, bulge});
+        }
+        return (Path) shape;
+    }
+
+    private static Path only(List<Path> lines) throws IOException {
+        for (Path line : lines) {
+            if (!line.isClosed()) {
+                throw new IOException("a line that begins at " + place(line, 0) + " is open.");
+            }
+        }
+        if (lines.isEmpty()) {
+            throw new IOException("there is no outline in it.");
+        }
+        Path border = lines.get(0);
+        for (Path line : lines) {
+            border = reach(line) > reach(border) ? line : border;
+        }
+        for (Path line : lines) {
+            if (line != border) {
+                throw new IOException(
+                        holds(border, line)
+                                ? "the outline has a hole, at " + place(line, 0) + ", which nothing can be laid round."
+                                : "there is more than one outline, another at " + place(line, 0) + ".");
+            }
+        }
+        return border;
+    }
+
+    private static String place(Path line, int corner) {
+        return "(" + Math.round(line.x(corner)) + ", " + Math.round(line.y(corner)) + ") mm";
+    }
+
+    private static double reach(Path line) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int c = 0; c < line.size(); c++) {
+            least = Math.min(least, line.x(c));
+            most = Math.max(most, line.x(c));
+        }
+        return most - least;
+    }
+
+    /** Whether the first corner of a line lies inside a border, arcs taken for straight: a ray to the right tells. */
+    private static boolean holds(Path border, Path line) {
+        double x = line.x(0);
+        double y = line.y(0);
+        boolean inside = false;
+        for (int c = 0; c < border.size(); c++) {
+            int d = (c + 1) % border.size();
+            boolean crosses = border.y(c) > y != border.y(d) > y;
+            double share = (y - border.y(c)) / (border.y(d) - border.y(c));
+            inside ^= crosses && x < border.x(c) + share * (border.x(d) - border.x(c));
+        }
+        return inside;
+    }
+}
