@@ -34,6 +34,7 @@ class MakeCommandTest {
         assertThat(Runs.contents(out).keySet())
                 .filteredOn(name -> !name.startsWith("svg/templates/"))
                 .containsExactly(
+                        "build-book.html",
                         "dome.json",
                         "dxf/frame-3d.dxf",
                         "dxf/panels/glazing-P1.1.dxf",

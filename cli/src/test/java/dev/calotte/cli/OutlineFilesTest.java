@@ -98,7 +98,7 @@ class OutlineFilesTest {
     @Test
     void offcutsAreNotCutPatchByPatch() throws IOException {
         Files.writeString(folder.resolve("offcut.dxf"), dxf(polyline("0", L_SHAPE)));
-        String stock = "[{ sheet: [2440, 1220] }, { outline: offcut.dxf }], cut-by: patches";
+        String stock = "[{ sheet: [2440, 1220] }, { outline: offcut.dxf }]\n    cut-by: patches";
         assertThat(Runs.run("show", brief(stock).toString()).err())
                 .contains("covers[0].cut-by")
                 .contains("Write cut-by: stock");

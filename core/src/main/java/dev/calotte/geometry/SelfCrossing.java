@@ -13,6 +13,16 @@ public final class SelfCrossing {
     }
 
     /**
+     * The same in words.
+     *
+     * @param outline an outline
+     * @return for example {@code (120, -4) mm}, to the millimetre; nothing if the outline is simple
+     */
+    public static Optional<String> near(Polygon outline) {
+        return of(outline).map(at -> "(" + Math.round(at.getX()) + ", " + Math.round(at.getY()) + ") mm");
+    }
+
+    /**
      * Looks for a place where two sides meet that are not neighbours, or where two neighbours run back on each other.
      *
      * @param outline an outline; the work grows with the square of its corners

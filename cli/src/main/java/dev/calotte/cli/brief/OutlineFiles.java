@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
  * Files with outlines that a brief names. Their paths begin at the folder of the brief and may lead out of it, since who
@@ -88,11 +87,9 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
             xy[2 * c + 1] = border.y(c);
         }
         Polygon polygon = polygon(xy);
-        Optional<Vector2D> crossing = SelfCrossing.of(polygon);
+        Optional<String> crossing = SelfCrossing.near(polygon);
         if (crossing.isPresent()) {
-            Vector2D at = crossing.get();
-            throw new IOException("the outline crosses or touches itself near (" + Math.round(at.getX()) + ", "
-                    + Math.round(at.getY()) + ") mm.");
+            throw new IOException("the outline crosses or touches itself near " + crossing.get() + ".");
         }
         return polygon;
     }

@@ -220,7 +220,7 @@ class BadBriefTest {
                 // keys
                 "OK⏎tittle: x | UNKNOWN_KEY | tittle | 3:1 | Did you mean title?",
                 "OK⏎jig: x | UNKNOWN_KEY | jig | 3:1 | Did you mean jigs?",
-                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, covers, jigs, model, output, openings, assembly and files",
+                "OK⏎colour: x | UNKNOWN_KEY | colour | 3:1 | title, units, dome, size, frame, covers, jigs, model, output, openings, assembly, spares and files",
                 "OK⏎\"a.b\": x | UNKNOWN_KEY | line 3, column 1 | 3:1 | a.b is not a key",
                 "OK⏎? ''⏎: x | UNKNOWN_KEY | line 3, column 3 | 3:3 | a key without a name",
                 "OK⏎? [a]⏎: x | UNREADABLE | line 3, column 3 | 3:3 | a key is a single word",
