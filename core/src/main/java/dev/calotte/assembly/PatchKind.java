@@ -60,10 +60,10 @@ public record PatchKind(
     /**
      * The mark of the kind.
      *
-     * @return for example {@code A2} or {@code A3L}
+     * @return for example {@code A2}, or of mirror twins {@code A3L}
      */
     public String mark() {
-        return LETTER + number + hand.letter();
+        return LETTER + number + (twin.isPresent() ? hand.letter() : "");
     }
 
     /**
