@@ -8,6 +8,7 @@ import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Keep;
 import dev.calotte.dome.Size;
+import dev.calotte.geometry.Polygon;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.pattern.Allowances;
@@ -24,6 +25,7 @@ import dev.calotte.pattern.Treatment;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import dev.calotte.stock.Bar;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Stock;
@@ -208,6 +210,28 @@ class CoverFitTest {
 
     private static double height(CutPiece piece) {
         return piece.net().extent(new Vector2D(0, 1));
+    }
+
+    /** By hand: one seam in each of the twenty panels, told by the parts on both its sides. */
+    @Test
+    void seamsAreCountedOnce() {
+        Cover cover = Cover.of("cloth").with(SEAMS);
+        CoverFit fit = CoverFit.of(equilateral(900, cover), List.of(roll(520)));
+        List<CutPiece> parts = fit.fits().get(0).pieces();
+        assertThat(parts).hasSize(2);
+        assertThat(parts.get(0).seams()).hasSize(1);
+        assertThat(fit.seamMm()).isCloseTo(20 * parts.get(0).seams().get(0), within(1e-6));
+        assertThat(CoverFit.of(equilateral(900, cover), List.of(roll(2000))).seamMm())
+                .isZero();
+    }
+
+    /** There are only so many offcuts: what only they take does not fit. */
+    @Test
+    void irregularOutlinesCountOnlyWhereThereIsNothingElse() {
+        Outline offcut = new Outline("offcut", Polygon.of(0, 0, 3000, 0, 3000, 3000, 0, 3000), 0, Terms.OPEN);
+        CutPiece piece = equilateral(900, Cover.of("cloth")).list().get(0).whole();
+        assertThat(Fit.of(piece, List.of(offcut)).fits()).isTrue();
+        assertThat(Fit.of(piece, List.of(roll(520), offcut)).fits()).isFalse();
     }
 
     /** By hand: 21 strips of 101 mm are more than 2100 mm, of 99 mm they are less. */
