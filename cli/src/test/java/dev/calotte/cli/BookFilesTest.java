@@ -61,8 +61,7 @@ class BookFilesTest {
         json.get("hubKinds").forEach(kind -> {
             List<String> marks = new ArrayList<>();
             kind.get("struts").forEach(mark -> marks.add(mark.asText()));
-            hubs.add(List.of(
-                    kind.get("mark").asText(), kind.get("count").asText(), String.join(" ", marks)));
+            hubs.add(List.of(kind.get("mark").asText(), kind.get("count").asText(), String.join(" ", marks)));
         });
         assertThat(rows("Hubs, struts counter-clockwise from outside", 3)).containsExactlyElementsOf(hubs);
         JsonNode bar = json.get("bill").get(0);
@@ -72,10 +71,13 @@ class BookFilesTest {
                         "6000 mm",
                         bar.get("needed").asText().replace(".0", ""),
                         bar.get("spare").asText().replace(".0", ""),
-                        Integer.toString(bar.get("needed").asInt() + bar.get("spare").asInt()));
+                        Integer.toString(
+                                bar.get("needed").asInt() + bar.get("spare").asInt()));
         assertThat(book.text())
                 .contains(String.format(
-                        Locale.ROOT, "Radius to the hub centres %.0f mm", json.at("/dome/radius").asDouble()));
+                        Locale.ROOT,
+                        "Radius to the hub centres %.0f mm",
+                        json.at("/dome/radius").asDouble()));
     }
 
     @Test
@@ -86,7 +88,9 @@ class BookFilesTest {
                 covers: [{ name: glass, material: glass, thickness: 6 mm }]
                 files: [book]
                 """);
-        json.get("patches").forEach(patch -> assertThat(book.text()).contains(patch.get("mark").asText() + ": P"));
+        json.get("patches")
+                .forEach(patch ->
+                        assertThat(book.text()).contains(patch.get("mark").asText() + ": P"));
         List<List<String>> cautions = new ArrayList<>();
         json.get("cautions")
                 .forEach(caution -> cautions.add(List.of(
@@ -117,7 +121,8 @@ class BookFilesTest {
         Path file = Files.writeString(
                 folder.resolve("b.yaml"), "dome: { breakdown: 16 }\nsize: { radius: 9 m }\nfiles: [book]\n");
         Path out = folder.resolve("out");
-        assertThat(Runs.run("make", file.toString(), "--out", out.toString()).code()).isZero();
+        assertThat(Runs.run("make", file.toString(), "--out", out.toString()).code())
+                .isZero();
         assertThat(Runs.contents(out).keySet()).containsExactly("dome.json");
     }
 
