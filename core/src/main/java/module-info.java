@@ -23,6 +23,7 @@ module dev.calotte.core {
     exports dev.calotte.solid;
     exports dev.calotte.sphere;
     exports dev.calotte.stock;
+    exports dev.calotte.threads;
     exports dev.calotte.units;
 
     uses dev.calotte.export.Exporter;

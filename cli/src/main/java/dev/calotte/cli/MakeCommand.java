@@ -14,9 +14,13 @@ import dev.calotte.nest.Layout;
 import dev.calotte.output.Contents;
 import dev.calotte.output.CutCheck;
 import dev.calotte.output.Documents;
+import dev.calotte.threads.Crew;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -110,15 +114,26 @@ final class MakeCommand implements Callable<Integer> {
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }
+        List<Callable<Integer>> work = new ArrayList<>();
         for (Document document : Documents.of(contents)) {
             for (Exporter exporter : exporters.accepting(document)) {
                 if (wants(design, exporter)) {
-                    for (Rendition file :
-                            exporter.renditions(document, design.project().finish())) {
-                        folder.add(file.path(), file.content());
-                    }
+                    work.add(() ->
+                            add(exporter.renditions(document, design.project().finish()), folder));
                 }
             }
+        }
+        new Crew(Runtime.getRuntime().availableProcessors()).all(work);
+    }
+
+    private static int add(List<Rendition> files, ResultFolder folder) {
+        try {
+            for (Rendition file : files) {
+                folder.add(file.path(), file.content());
+            }
+            return files.size();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -88,9 +88,23 @@ class BookFilesTest {
                 covers: [{ name: glass, material: glass, thickness: 6 mm }]
                 files: [book]
                 """);
-        json.get("patches")
-                .forEach(patch ->
-                        assertThat(book.text()).contains(patch.get("mark").asText() + ": P"));
+        List<List<String>> kinds = new ArrayList<>();
+        for (JsonNode kind : json.at("/patches/kinds")) {
+            String mark = kind.get("mark").asText();
+            kinds.add(List.of(mark, kind.get("count").asText()));
+            List<String> lengths = new ArrayList<>();
+            kind.get("seams")
+                    .forEach(seam -> lengths.add(String.format(
+                            Locale.ROOT, "%.0f mm", seam.get("length").asDouble())));
+            assertThat(rows("Patch " + mark + ", in order", 4).stream().map(row -> row.get(3)))
+                    .containsExactlyElementsOf(lengths);
+        }
+        assertThat(kinds).isNotEmpty();
+        assertThat(rows("Kinds of patches", 2)).containsExactlyElementsOf(kinds);
+        assertThat(json.at("/patches/patches"))
+                .isNotEmpty()
+                .allSatisfy(patch ->
+                        assertThat(book.text()).contains(patch.get("mark").asText()));
         List<List<String>> cautions = new ArrayList<>();
         json.get("cautions")
                 .forEach(caution -> cautions.add(List.of(

@@ -1,9 +1,12 @@
 package dev.calotte.compare;
 
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** Where domes are drafted, estimated and planned. */
@@ -15,17 +18,28 @@ final class Bench {
     private final Request request;
     private final Optional<Column> wanted;
     private final Effort effort;
-    private final Crew crew;
+    private final Runnable done;
 
     /** In the order of candidates. */
     private final List<Entry> entries;
 
-    Bench(Request request, List<Candidate> candidates, Optional<Column> wanted, Effort effort, Crew crew) {
+    Bench(Request request, List<Candidate> candidates, Optional<Column> wanted, Effort effort, Runnable done) {
         this.request = request;
         this.wanted = wanted;
         this.effort = effort;
-        this.crew = crew;
-        this.entries = new ArrayList<>(crew.each(candidates, candidate -> Entry.drafted(request, candidate)));
+        this.done = done;
+        this.entries = new ArrayList<>(each(candidates, candidate -> Entry.drafted(request, candidate)));
+    }
+
+    private <T> List<Entry> each(List<T> things, Function<T, Entry> work) {
+        return new Crew(effort.threads())
+                .all(things.stream()
+                        .map(thing -> (Callable<Entry>) () -> {
+                            Entry entry = work.apply(thing);
+                            done.run();
+                            return entry;
+                        })
+                        .toList());
     }
 
     Comparison compare() {
@@ -58,7 +72,7 @@ final class Bench {
 
     private void planLeaders() {
         List<Integer> leaders = leaders();
-        List<Entry> plans = crew.each(leaders, this::planned);
+        List<Entry> plans = each(leaders, this::planned);
         for (int i = 0; i < plans.size(); i++) {
             entries.set(leaders.get(i), plans.get(i));
         }

@@ -44,6 +44,6 @@ public record Comparison(List<Compared> rows, List<RuledOut> ruledOut, Column so
      */
     public static Comparison of(
             Request request, List<Candidate> candidates, Optional<Column> sortedBy, Effort effort, Runnable done) {
-        return new Bench(request, candidates, sortedBy, effort, new Crew(effort.threads(), done)).compare();
+        return new Bench(request, candidates, sortedBy, effort, done).compare();
     }
 }

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -120,7 +121,7 @@ final class Emptying {
                 int share = 1 + left / BATCH;
                 work.add(() -> attempt(victim, part, trial, new Luck(seed, share)));
             }
-            List<Result> results = Parallel.all(layout.threads(), work);
+            List<Result> results = new Crew(layout.threads()).all(work);
             results.forEach(result -> left -= result.steps());
             for (Result result : results) {
                 if (result.target() != null) {

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -78,7 +79,7 @@ final class OutlineFilling {
     }
 
     private void keep(List<Callable<Tried>> work) {
-        for (Tried tried : Parallel.all(layout.threads(), work)) {
+        for (Tried tried : new Crew(layout.threads()).all(work)) {
             double mm2 = tried.spots().stream()
                     .mapToDouble(spot -> kinds.shape(spot.kind(), false).area())
                     .sum();

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -126,7 +127,7 @@ final class PatternSearch {
             work.add(() -> outcome(counts, look));
         }
         List<SheetPattern> level = new ArrayList<>();
-        for (PatternTrial.Outcome outcome : Parallel.all(threads, work)) {
+        for (PatternTrial.Outcome outcome : new Crew(threads).all(work)) {
             steps += outcome.steps();
             level.add(outcome.pattern());
         }

@@ -1,5 +1,6 @@
 package dev.calotte.nest;
 
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -47,7 +48,7 @@ final class RollSearch {
             work.add(() -> squeezed(plan, share));
         }
         List<Spot> best = List.of();
-        for (List<Spot> plan : Parallel.all(layout.threads(), work)) {
+        for (List<Spot> plan : new Crew(layout.threads()).all(work)) {
             if (best.isEmpty() || end(plan) < end(best)) {
                 best = plan;
             }
@@ -67,9 +68,8 @@ final class RollSearch {
             int seed = start;
             work.add(() -> thrown(best, seed, layout.steps() * 3 / 4 / STARTS));
         }
-        return Parallel.all(layout.threads(), work).stream()
-                .filter(plan -> !plan.isEmpty())
-                .toList();
+        return new Crew(layout.threads())
+                .all(work).stream().filter(plan -> !plan.isEmpty()).toList();
     }
 
     private List<Spot> thrown(double length, int seed, int budget) {
@@ -102,9 +102,8 @@ final class RollSearch {
             int share = (int) (0.75 * layout.steps() * SheetPattern.kindOf(counts).length / parts);
             work.add(() -> search.find(counts, share));
         }
-        return Parallel.all(layout.threads(), work).stream()
-                .filter(Objects::nonNull)
-                .toList();
+        return new Crew(layout.threads())
+                .all(work).stream().filter(Objects::nonNull).toList();
     }
 
     /** Small numbers of parts, the smallest first, as long as there are not too many. */

@@ -2,6 +2,7 @@ package dev.calotte.nest;
 
 import dev.calotte.stock.Outline;
 import dev.calotte.stock.Stock;
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -181,7 +182,7 @@ public final class SheetPlan {
                 work.add(() -> fit.lay(kinds.needed()) ? fit.filled() : List.of());
             }
         }
-        List<List<Filled>> plans = new ArrayList<>(Parallel.all(layout.threads(), work));
+        List<List<Filled>> plans = new ArrayList<>(new Crew(layout.threads()).all(work));
         plans.removeIf(List::isEmpty);
         return plans;
     }

@@ -6,6 +6,7 @@ import dev.calotte.problem.Problem.Code;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -34,8 +35,7 @@ public final class ResultFolder {
             "svg/.+\\.svg",
             "svg/templates/[^/]+\\.pdf",
             "stl/.+\\.stl",
-            "stl/[^/]+\\.3mf",
-            "build-book\\.html");
+            "stl/[^/]+\\.3mf");
     private static final int BUFFER = 1 << 16;
     private static final int MOST_TRIES = 1000;
 
@@ -94,13 +94,19 @@ public final class ResultFolder {
             } finally {
                 remove(folder.fresh);
             }
+        } catch (UncheckedIOException e) {
+            throw unwritten(target, e.getCause());
         } catch (IOException e) {
-            throw new CalotteException(
-                    Code.FILE,
-                    "",
-                    "the result cannot be written to " + target + ": " + reason(e) + ".",
-                    "Choose another folder with --out, or make room; what stood there before is unchanged.");
+            throw unwritten(target, e);
         }
+    }
+
+    private static CalotteException unwritten(Path target, IOException e) {
+        return new CalotteException(
+                Code.FILE,
+                "",
+                "the result cannot be written to " + target + ": " + reason(e) + ".",
+                "Choose another folder with --out, or make room; what stood there before is unchanged.");
     }
 
     private static String reason(IOException e) {
@@ -109,7 +115,7 @@ public final class ResultFolder {
     }
 
     /**
-     * Writes a file.
+     * Writes a file; several threads may do so at once.
      *
      * @param name its place in the folder, parts separated by {@code /}
      * @param content writes it

@@ -44,6 +44,10 @@ record Window(double left, double bottom, double right, double top) {
         return new Window(left + right, bottom + up, this.right + right, top + up);
     }
 
+    Window grown(double sideways, double upwards) {
+        return new Window(left - sideways, bottom - upwards, right + sideways, top + upwards);
+    }
+
     /** Round it, back to where it begins. */
     double[] outline() {
         return new double[] {left, bottom, right, bottom, right, top, left, top, left, bottom};

@@ -1,0 +1,68 @@
+package dev.calotte.threads;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/**
+ * Threads that share pieces of work that do not know of each other.
+ *
+ * @param threads how many there are, at least 1
+ */
+public record Crew(int threads) {
+
+    /**
+     * A crew.
+     *
+     * @param threads how many there are
+     * @throws IllegalArgumentException if there are none
+     */
+    public Crew {
+        if (threads < 1) {
+            throw new IllegalArgumentException("a crew of " + threads + " does no work");
+        }
+    }
+
+    /**
+     * Does all of the work. Of pieces that fail, the first in the order of the work tells why, so that what is told does
+     * not depend on the threads.
+     *
+     * @param work the pieces of work
+     * @param <T> what each gives
+     * @return the results, in the order of the work; unmodifiable
+     * @throws IllegalStateException if a piece fails with a checked exception, which is its cause, or if the thread is
+     *     interrupted; whatever else a piece throws is thrown as it is
+     */
+    public <T> List<T> all(List<Callable<T>> work) {
+        ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, work.size())));
+        try {
+            List<T> results = new ArrayList<>();
+            for (Future<T> result : pool.invokeAll(work)) {
+                results.add(result.get());
+            }
+            return Collections.unmodifiableList(results);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the work was interrupted", stopped);
+        } catch (ExecutionException failed) {
+            throw unchecked(failed.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static RuntimeException unchecked(Throwable cause) {
+        if (cause instanceof RuntimeException exception) {
+            return exception;
+        }
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        return new IllegalStateException("the work failed", cause);
+    }
+}

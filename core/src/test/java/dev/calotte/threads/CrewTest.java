@@ -1,0 +1,74 @@
+package dev.calotte.threads;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class CrewTest {
+
+    /** The first piece ends only when the second has. */
+    @Test
+    void resultsComeInTheOrderOfTheWork() {
+        CountDownLatch secondDone = new CountDownLatch(1);
+        List<Callable<String>> work = List.of(
+                () -> {
+                    secondDone.await();
+                    return "first";
+                },
+                () -> {
+                    secondDone.countDown();
+                    return "second";
+                });
+        assertThat(new Crew(2).all(work)).containsExactly("first", "second");
+    }
+
+    @Test
+    void oneDoesAll() {
+        List<Callable<Integer>> work = IntStream.range(0, 20)
+                .mapToObj(i -> (Callable<Integer>) () -> i)
+                .toList();
+        assertThat(new Crew(1).all(work))
+                .containsExactlyElementsOf(IntStream.range(0, 20).boxed().toList());
+        assertThat(new Crew(3).all(List.<Callable<Integer>>of())).isEmpty();
+    }
+
+    @Test
+    void theFirstFailureInTheOrderOfTheWorkIsTold() {
+        CountDownLatch secondFailed = new CountDownLatch(1);
+        List<Callable<String>> work = List.of(
+                () -> {
+                    secondFailed.await();
+                    throw new ArithmeticException("first");
+                },
+                () -> {
+                    secondFailed.countDown();
+                    throw new ArithmeticException("second");
+                });
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> new Crew(2).all(work))
+                .withMessage("first");
+    }
+
+    @Test
+    void checkedFailuresAreTheCause() {
+        Callable<String> failing = () -> {
+            throw new IOException("disk full");
+        };
+        assertThatIllegalStateException()
+                .isThrownBy(() -> new Crew(1).all(List.of(failing)))
+                .withCauseInstanceOf(IOException.class);
+    }
+
+    @Test
+    void nobodyDoesNoWork() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Crew(0));
+    }
+}
