@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,6 +28,18 @@ final class Runs {
         line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
         int code = line.execute(arguments);
         return new Result(code, out.toString(), err.toString());
+    }
+
+    /** A run in a process of its own, ready to be started; the option is one of the virtual machine. */
+    static ProcessBuilder process(String option, String... arguments) {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                option,
+                "-cp",
+                System.getProperty("java.class.path"),
+                Calotte.class.getName()));
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command);
     }
 
     static List<Path> examples() throws IOException {
