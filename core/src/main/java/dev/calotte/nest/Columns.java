@@ -16,6 +16,7 @@ final class Columns implements Programme {
     private final List<int[]> partsOf = new ArrayList<>();
     private final List<Double> costs = new ArrayList<>();
     private final List<Integer> stockOf = new ArrayList<>();
+    private double dearest;
 
     Columns(int kinds, int stocks) {
         this.kinds = kinds;
@@ -32,6 +33,7 @@ final class Columns implements Programme {
         rows.add(column);
         partsOf.add(parts);
         costs.add(cost);
+        dearest = Math.max(dearest, cost);
         stockOf.add(stock);
     }
 
@@ -68,10 +70,6 @@ final class Columns implements Programme {
 
     @Override
     public double dearest() {
-        double most = 0;
-        for (double cost : costs) {
-            most = Math.max(most, cost);
-        }
-        return most;
+        return dearest;
     }
 }

@@ -18,11 +18,15 @@ final class IntegerMix {
     private static final int DECIMALS = 4;
 
     private static final int LEAST = 60;
-    private static final int WORK = 1_500_000;
+
+    /** Numbers of columns that programmes look at, of which a core does some hundred millions a second. */
+    private static final long WORK = 400_000_000;
 
     private final Columns columns;
     private final double grid;
-    private int nodesLeft;
+    private final int most;
+    private int nodes;
+    private long work;
     private final int[] fixed;
     private final BitSet closed = new BitSet();
     private int[] best;
@@ -32,8 +36,7 @@ final class IntegerMix {
     private IntegerMix(Columns columns, int nodes) {
         this.columns = columns;
         this.grid = grid(columns);
-        // a programme takes the longer the more patterns and kinds there are
-        this.nodesLeft = Math.max(Math.min(nodes, LEAST), Math.min(nodes, WORK / (columns.count() + 1)));
+        this.most = nodes;
         this.fixed = new int[columns.count()];
     }
 
@@ -61,7 +64,7 @@ final class IntegerMix {
             }
         }
         mix.search(amounts.need, amounts.have, 0);
-        if (mix.nodesLeft > 0) {
+        if (!mix.tired()) {
             mix.bound = Math.max(mix.bound, Math.min(mix.bestCost, cap));
         }
         return mix;
@@ -118,14 +121,20 @@ final class IntegerMix {
     }
 
     private boolean enough() {
-        return bestCost <= bound * (1 + ROUNDING) || nodesLeft <= 0;
+        return bestCost <= bound * (1 + ROUNDING) || tired();
+    }
+
+    /** A programme takes the longer the more patterns and kinds there are. */
+    private boolean tired() {
+        return nodes >= most || (nodes >= LEAST && work >= WORK);
     }
 
     /** Returns whether something better than the best was still possible here before it was searched. */
     private boolean search(double[] need, double[] have, double spent) {
-        nodesLeft--;
+        nodes++;
         Simplex simplex = new Simplex(columns, need, have, closed);
         simplex.minimise();
+        work += simplex.work();
         if (!simplex.feasible() || raised(spent + simplex.cost()) >= bestCost * (1 - ROUNDING)) {
             return false;
         }

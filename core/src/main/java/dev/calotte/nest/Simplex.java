@@ -22,8 +22,10 @@ final class Simplex {
     private final double[] value;
     private final int[] basis;
     private final double[][] inverse;
+    private final double dearest;
     private final double forbidding;
     private int idle;
+    private long work;
 
     /** The programme for what is needed and what there is; closed columns are left out. */
     Simplex(Programme columns, double[] need, double[] have, BitSet closed) {
@@ -35,7 +37,8 @@ final class Simplex {
         System.arraycopy(have, 0, value, kinds, have.length);
         this.basis = new int[size];
         this.inverse = new double[size][size];
-        this.forbidding = columns.dearest() > 0 ? FORBIDDING * columns.dearest() : 1;
+        this.dearest = columns.dearest();
+        this.forbidding = dearest > 0 ? FORBIDDING * dearest : 1;
         for (int row = 0; row < size; row++) {
             basis[row] = row < kinds ? artificial(row) : spare(row);
             inverse[row][row] = 1;
@@ -67,6 +70,11 @@ final class Simplex {
         }
     }
 
+    /** How many numbers of columns were looked at. */
+    long work() {
+        return work;
+    }
+
     private double cost(int column) {
         if (column >= 0) {
             return columns.cost(column);
@@ -88,7 +96,8 @@ final class Simplex {
 
     private int entering(double[] prices) {
         int best = Integer.MIN_VALUE;
-        double most = ROUNDING * (1 + columns.dearest());
+        double most = ROUNDING * (1 + dearest);
+        work += (long) columns.count() * size;
         for (int j = 0; j < columns.count(); j++) {
             double gain = closed.get(j) ? 0 : worth(prices, columns.column(j)) - columns.cost(j);
             if (gain > most) {
