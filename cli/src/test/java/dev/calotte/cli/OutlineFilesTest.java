@@ -173,18 +173,6 @@ class OutlineFilesTest {
     }
 
     @Test
-    void aPlateWithAnOutlineIsRefusedAsNotReadYet() throws IOException {
-        Path brief = folder.resolve("p.yaml");
-        Files.writeString(brief, """
-                dome: { breakdown: 2 }
-                size: { radius: 3 m }
-                frame: { hub-gap: 45, hub-plate: { diameter: 140, hole: 10, hole-circle: 100, outline: plate.dxf } }
-                """);
-        assertThat(Runs.run("show", brief.toString()).err())
-                .contains("frame.hub-plate.outline", "this version does not read it");
-    }
-
-    @Test
     void marginsThatUseUpTheOffcutAreRefused() throws IOException {
         Files.writeString(folder.resolve("offcut.dxf"), dxf(polyline("0", L_SHAPE)));
         Runs.Result shown = show("{ outline: offcut.dxf, margin: 700 mm }");

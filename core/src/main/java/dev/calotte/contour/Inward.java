@@ -31,7 +31,7 @@ public final class Inward {
      * @return the outline, counter-clockwise and without arcs
      */
     public static Path flattened(Path outline, double toleranceMm) {
-        Path forwards = sweep(outline) < 0 ? reversed(outline) : outline;
+        Path forwards = counterClockwise(outline);
         Inward inward = new Inward(toleranceMm);
         for (int c = 0; c < forwards.size(); c++) {
             inward.add(forwards.x(c), forwards.y(c));
@@ -39,6 +39,16 @@ public final class Inward {
             arc.ifPresent(inward::add);
         }
         return inward.corners.closed(outline.operation());
+    }
+
+    /**
+     * Makes an outline run counter-clockwise.
+     *
+     * @param outline a closed path, in either direction
+     * @return the same, with its arcs
+     */
+    public static Path counterClockwise(Path outline) {
+        return sweep(outline) < 0 ? reversed(outline) : outline;
     }
 
     private void add(double x, double y) {

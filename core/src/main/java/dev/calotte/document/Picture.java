@@ -30,6 +30,18 @@ public record Picture(String name, String title, double widthMm, double heightMm
         CROSSED
     }
 
+    /** How strong the colour of a facet is, where that tells neighbours apart. */
+    public enum Tone {
+        /** As facets usually are: a quarter of the colour. */
+        USUAL,
+        /** Stronger: three eighths. */
+        DEEP,
+        /** Weaker: an eighth. */
+        PALE,
+        /** The strongest that letters can be read on: a half. */
+        DEEPEST
+    }
+
     /** How strong a line is, after ISO 128. */
     public enum Weight {
         /** What stands in front: 0.5 mm. */
@@ -59,14 +71,30 @@ public record Picture(String name, String title, double widthMm, double heightMm
      *
      * @param xy x and y of its corners in millimetres
      * @param colour the number of its colour from 1, or 0 for white
+     * @param tone how strong its colour is
      * @param hatch the lines that fill it
      * @param weight its border
      * @param title what it is, shown when it is pointed at; may be empty
      */
-    public record Facet(List<Double> xy, int colour, Hatch hatch, Weight weight, String title) implements Item {
+    public record Facet(List<Double> xy, int colour, Tone tone, Hatch hatch, Weight weight, String title)
+            implements Item {
 
         /**
          * Copies the list.
+         *
+         * @param xy x and y of its corners
+         * @param colour the number of its colour
+         * @param tone how strong its colour is
+         * @param hatch the lines that fill it
+         * @param weight its border
+         * @param title what it is
+         */
+        public Facet {
+            xy = List.copyOf(xy);
+        }
+
+        /**
+         * A facet of the usual tone.
          *
          * @param xy x and y of its corners
          * @param colour the number of its colour
@@ -74,8 +102,8 @@ public record Picture(String name, String title, double widthMm, double heightMm
          * @param weight its border
          * @param title what it is
          */
-        public Facet {
-            xy = List.copyOf(xy);
+        public Facet(List<Double> xy, int colour, Hatch hatch, Weight weight, String title) {
+            this(xy, colour, Tone.USUAL, hatch, weight, title);
         }
     }
 

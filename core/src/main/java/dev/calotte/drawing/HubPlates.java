@@ -8,7 +8,6 @@ import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
-import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.PlateArms;
@@ -16,13 +15,12 @@ import dev.calotte.units.Angle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
- * The plate of each kind of hub at full size, flat, seen from outside: the disc with slots between its arms as one
- * outline, a hole for each strut, bend lines across the arms, the marks of the hub and of the strut at each arm, and a tick
+ * The plate of each kind of hub at full size, flat, seen from outside: the disc, or someone's own shape, with slots between
+ * its arms as one outline, a hole for each strut, bend lines across the arms, the marks of the hub and of the strut at each arm, and a tick
  * on the rim at the arm of the kind's first strut, which points along x. Beside it stands a reference of 100 mm to measure
  * by.
  */
@@ -33,18 +31,16 @@ public final class HubPlates {
     private static final double MARK = 7;
     private static final double ARM_MARK = 5;
     private static final double LINE = 1.6;
-    private static final int CHORDS = 96;
 
     private final PlateArms arms;
-    private final double radius;
-    private final double x;
-    private final double y;
+    private final PlateShape plate;
+    private final Pose pose;
 
     private HubPlates(PlateArms arms) {
         this.arms = arms;
-        this.radius = arms.plate().diameterMm() / 2;
-        this.x = MARGIN + radius;
-        this.y = 2 * MARGIN + radius;
+        this.plate = PlateShape.of(arms);
+        this.pose = Pose.shifted(new Vector2D(
+                MARGIN - plate.box().left(), 2 * MARGIN - plate.box().low()));
     }
 
     /**
@@ -60,27 +56,24 @@ public final class HubPlates {
     }
 
     private Drawing drawing(HubKind kind) {
-        double diameter = arms.plate().diameterMm();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(tick());
         bends().forEach(shapes::add);
         holes().forEach(shapes::add);
-        PlateOutline outline = new PlateOutline(arms, Pose.shifted(new Vector2D(x, y)));
-        shapes.add(outline.shape());
+        shapes.addAll(plate.holes(pose));
+        shapes.add(plate.outline(pose));
         Part bare = new Part(kind.mark(), description(kind), shapes);
         return new Drawing(
                 "hubs/" + kind.mark(),
                 "Hub plate " + kind.mark() + ", cut " + kind.count() + ", seen from outside",
-                Math.max(diameter, Reference.LENGTH) + 2 * MARGIN,
-                3 * MARGIN + diameter,
-                List.of(Lettering.on(bare, List.of(disc()), outline.slots(), labels(kind)), Reference.at(MARGIN)));
+                Math.max(plate.box().width(), Reference.LENGTH) + 2 * MARGIN,
+                3 * MARGIN + plate.box().height(),
+                List.of(Lettering.on(bare, room(), labels(kind)), Reference.at(MARGIN)));
     }
 
-    /** The disc without what is outside of its chords. */
-    private ConvexPolygon disc() {
-        return ConvexPolygon.round(IntStream.range(0, CHORDS)
-                .mapToObj(chord -> at(2 * Math.PI * chord / CHORDS, radius, 0))
-                .toList());
+    private Lettering.Room room() {
+        return new Lettering.Room(
+                List.of(plate.hull(pose)), plate.walls(pose), place -> plate.holds(place.subtract(pose.shift())));
     }
 
     /** The kind in the middle, and on each arm, its feet to the rim, the strut that belongs there. */
@@ -88,11 +81,12 @@ public final class HubPlates {
         List<Label> labels = new ArrayList<>();
         List<String> lines = List.of(kind.mark(), "cut " + kind.count(), Face.OUT.name());
         for (int line = 0; line < lines.size(); line++) {
-            labels.add(new Label(lines.get(line), x, y + (1 - line) * LINE * MARK, 0, MARK));
+            Vector2D at = pose.shift().add((1 - line) * LINE * MARK, new Vector2D(0, 1));
+            labels.add(new Label(lines.get(line), at.getX(), at.getY(), 0, MARK));
         }
         for (int arm = 0; arm < arms.arms().size(); arm++) {
             double angle = arms.arms().get(arm).angleRad();
-            Vector2D at = at(angle, radius - LINE * ARM_MARK, 0);
+            Vector2D at = at(angle, plate.toRim(Vector2D.ZERO, angle) - LINE * ARM_MARK, 0);
             labels.add(new Label(kind.strutMarks().get(arm), at.getX(), at.getY(), angle + Math.PI / 2, ARM_MARK));
         }
         return labels;
@@ -107,8 +101,10 @@ public final class HubPlates {
 
     /** No longer than what is left between hole and rim. */
     private Path tick() {
-        double length = Math.min(TICK, arms.plate().holeMm());
-        return Path.open(Operation.ENGRAVE, x + radius - length, y, x + radius, y);
+        double rim = plate.toRim(Vector2D.ZERO, 0);
+        Vector2D from = at(0, rim - Math.min(TICK, arms.plate().holeMm()), 0);
+        Vector2D to = at(0, rim, 0);
+        return Path.open(Operation.ENGRAVE, from.getX(), from.getY(), to.getX(), to.getY());
     }
 
     private Stream<Shape> holes() {
@@ -124,8 +120,8 @@ public final class HubPlates {
                 .boxed()
                 .flatMap(bend -> arms.arms().stream()
                         .map(arm -> bend(
-                                at(arm.angleRad(), bend, -halfLength(bend, arm.rightRad())),
-                                at(arm.angleRad(), bend, halfLength(bend, arm.leftRad())))));
+                                at(arm.angleRad(), bend, -halfLength(arm.angleRad(), bend, -arm.rightRad())),
+                                at(arm.angleRad(), bend, halfLength(arm.angleRad(), bend, arm.leftRad())))));
     }
 
     private static Shape bend(Vector2D from, Vector2D to) {
@@ -133,15 +129,17 @@ public final class HubPlates {
     }
 
     /** To the neighbour's bend line, or to the rim if they do not meet on the disc. */
-    private double halfLength(double bend, double halfGapRad) {
-        double toRim = Math.sqrt(radius * radius - bend * bend);
-        return halfGapRad < Math.PI / 2 ? Math.min(bend * StrictMath.tan(halfGapRad), toRim) : toRim;
+    private double halfLength(double angle, double bend, double halfGapRad) {
+        Vector2D foot = at(angle, bend, 0).subtract(pose.shift());
+        double half = Math.abs(halfGapRad);
+        double toRim = plate.toRim(foot, angle + Math.signum(halfGapRad) * Math.PI / 2);
+        return half < Math.PI / 2 ? Math.min(bend * StrictMath.tan(half), toRim) : toRim;
     }
 
     /** A place by how far out it lies along a direction and how far to the left of it. */
     private Vector2D at(double angle, double out, double left) {
         double cos = StrictMath.cos(angle);
         double sin = StrictMath.sin(angle);
-        return new Vector2D(x + out * cos - left * sin, y + out * sin + left * cos);
+        return pose.at(new Vector2D(out * cos - left * sin, out * sin + left * cos));
     }
 }

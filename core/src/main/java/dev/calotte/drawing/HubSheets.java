@@ -26,6 +26,12 @@ final class HubSheets {
     private static final double HUB = 4;
     private static final double ARM = 25;
     private static final double BAR = 1.6;
+
+    /** Between words and arms, and in what steps and how far words move outwards for that. */
+    private static final double CLEAR = 0.4;
+
+    private static final double STEP = 0.5;
+    private static final int MOST_STEPS = 12;
     private static final double GAP_AT = 17;
     private static final double HEADING = 10;
 
@@ -110,14 +116,28 @@ final class HubSheets {
         for (int i = 0; i < kind.gapsRad().size(); i++) {
             double gap = kind.gapsRad().get(i);
             Vector2D out = unit(directions.get(i) + gap / 2);
-            Vector2D at = middle.add(GAP_AT, out);
             int panel = spokes.get(i).panel();
-            if (panel == Spoke.NONE) {
-                paper.add(Letters.middle(Angle.text(gap, 1), at.getX(), at.getY(), Letters.SMALL));
-                continue;
+            List<String> lines = panel == Spoke.NONE
+                    ? List.of(Angle.text(gap, 1))
+                    : List.of(parts.kindOf(parts.dome().panels().get(panel)).mark(), Angle.text(gap, 1));
+            Vector2D first = unit(directions.get(i));
+            Vector2D second = unit(directions.get(i + 1 < directions.size() ? i + 1 : 0));
+            Vector2D at = middle.add(GAP_AT, out);
+            for (int step = 0; step < MOST_STEPS && touches(lines, at, middle, List.of(first, second)); step++) {
+                at = at.add(STEP, out);
             }
-            String mark = parts.kindOf(parts.dome().panels().get(panel)).mark();
-            TextStack.around(paper, List.of(mark, Angle.text(gap, 1)), at);
+            if (panel == Spoke.NONE) {
+                paper.add(Letters.middle(lines.get(0), at.getX(), at.getY(), Letters.SMALL));
+            } else {
+                TextStack.around(paper, lines, at);
+            }
         }
+    }
+
+    /** Whether words would lie on one of the arms that they stand between. */
+    private static boolean touches(List<String> lines, Vector2D at, Vector2D middle, List<Vector2D> arms) {
+        Box box = Box.around(at.getX(), at.getY(), TextStack.width(lines), TextStack.height(lines))
+                .grownBy(BAR + CLEAR);
+        return arms.stream().anyMatch(out -> box.meets(middle, middle.add(ARM, out)));
     }
 }

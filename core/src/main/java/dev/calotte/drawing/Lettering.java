@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
@@ -37,16 +38,26 @@ final class Lettering {
     private static final List<Vector2D> AROUND = shifts(-FAR, FAR, 1);
     private static final List<Vector2D> BESIDE = shifts(0, NEAR, 3);
 
+    /**
+     * Where labels may be.
+     *
+     * @param inside convex outlines that they have to stay inside of
+     * @param walls shapes that they have to keep clear of, besides those of the piece
+     * @param holds whether a place is one of the piece's, for pieces that are not convex
+     */
+    record Room(List<ConvexPolygon> inside, List<Shape> walls, Predicate<Vector2D> holds) {}
+
     private final List<ConvexPolygon> inside;
+    private final Predicate<Vector2D> holds;
     private final List<Patch> taken = new ArrayList<>();
     private final List<Shape> strokes = new ArrayList<>();
     private final List<String> leftOut = new ArrayList<>();
 
-    private Lettering(List<ConvexPolygon> inside, List<Shape> shapes) {
-        this.inside = inside;
-        shapes.stream()
-                .filter(shape -> shape.operation().compareTo(Operation.CUT_INNER) <= 0)
-                .forEach(shape -> taken.addAll(Patch.of(shape)));
+    private Lettering(Room room, List<Shape> shapes) {
+        this.inside = room.inside;
+        this.holds = room.holds;
+        Stream<Shape> within = shapes.stream().filter(shape -> shape.operation().compareTo(Operation.CUT_INNER) <= 0);
+        Stream.concat(within, room.walls.stream()).forEach(shape -> taken.addAll(Patch.of(shape)));
     }
 
     /**
@@ -58,21 +69,19 @@ final class Lettering {
      * @return the same piece with its labels, its description telling what is left out
      */
     static Part on(Part bare, List<ConvexPolygon> inside, List<Label> labels) {
-        return on(bare, inside, List.of(), labels);
+        return on(bare, new Room(inside, List.of(), place -> true), labels);
     }
 
     /**
      * Writes on a piece that is not convex.
      *
      * @param bare the piece without labels
-     * @param inside convex outlines that they have to stay inside of
-     * @param outside shapes that they have to keep clear of, besides those of the piece
+     * @param room where labels may be
      * @param labels three lines that stay together, then one for each side that is written along
      * @return the same piece with its labels, its description telling what is left out
      */
-    static Part on(Part bare, List<ConvexPolygon> inside, List<Shape> outside, List<Label> labels) {
-        Lettering lettering = new Lettering(
-                inside, Stream.concat(bare.shapes().stream(), outside.stream()).toList());
+    static Part on(Part bare, Room room, List<Label> labels) {
+        Lettering lettering = new Lettering(room, bare.shapes());
         lettering.write(labels.subList(0, LINES), AROUND);
         labels.subList(LINES, labels.size()).forEach(label -> lettering.write(List.of(label), BESIDE));
         lettering.strokes.addAll(bare.shapes());
@@ -159,7 +168,8 @@ final class Lettering {
     }
 
     private boolean hasRoom(Line line) {
-        return inside.stream().allMatch(outline -> line.patch.isInside(outline, MARGIN_MM))
+        return holds.test(line.patch.middle())
+                && inside.stream().allMatch(outline -> line.patch.isInside(outline, MARGIN_MM))
                 && taken.stream().allMatch(other -> line.patch.isClearOf(other, MARGIN_MM));
     }
 

@@ -52,6 +52,10 @@ record Patch(List<Vector2D> corners, double radius, Vector2D axis) {
         return new Patch(List.of(corner, next, next.add(up), corner.add(up)), 0, along);
     }
 
+    Vector2D middle() {
+        return corners.stream().reduce(Vector2D.ZERO, Vector2D::add).scalarMultiply(1.0 / corners.size());
+    }
+
     Patch moved(Vector2D shift) {
         return new Patch(corners.stream().map(corner -> corner.add(shift)).toList(), radius, axis);
     }

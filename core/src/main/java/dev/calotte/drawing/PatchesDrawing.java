@@ -7,14 +7,17 @@ import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Weight;
 import dev.calotte.dome.Panel;
 import dev.calotte.drawing.SizeChoice.Attempt;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
  * The dome spread out as in its plan, coloured by the patches that are made first: strong lines where patches are joined,
- * fine ones where panels are joined into a patch, and in each panel its patch and its place in the order of joining.
+ * fine ones where panels are joined into a patch, in each panel its place in the order of joining, and in one panel of each
+ * patch the mark of the patch as well. Neighbours differ in tone.
  */
 final class PatchesDrawing {
 
@@ -22,19 +25,13 @@ final class PatchesDrawing {
     private final Patches patches;
     private final Spread spread;
 
-    /** By the index of the panel. */
-    private final String[] marks;
+    private final PatchTones tones;
 
     private PatchesDrawing(Subject subject, Patches patches, Spread spread) {
         this.subject = subject;
         this.patches = patches;
         this.spread = spread;
-        this.marks = new String[subject.dome().panels().size()];
-        for (Patch patch : patches.patches()) {
-            for (int i = 0; i < patch.panels().size(); i++) {
-                marks[patch.panels().get(i).index()] = patch.mark() + "." + (i + 1);
-            }
-        }
+        this.tones = PatchTones.of(patches.patches());
     }
 
     static List<Draft> of(Subject subject) {
@@ -48,9 +45,9 @@ final class PatchesDrawing {
     private Attempt on(PaperSize size) {
         boolean below = spread.side() == Spread.Side.LOWER;
         Paper paper = new Paper(size, below ? "Patches of the lower part, from below" : "Patches");
-        paper.note(
-                way() + " Make each first, in the order of the numbers behind the points: 2 is joined to 1, and so on."
-                        + " Join patches along the strong lines, from the crown outwards.");
+        paper.note(way() + " Make each first, in the order of the numbers in its panels: 2 is joined to 1, and so on."
+                + " Join patches along the strong lines, from the crown outwards. Tones only tell neighbours"
+                + " apart.");
         Legend.add(
                 paper,
                 patches.kinds().stream().map(PatchesDrawing::entry).toList(),
@@ -93,20 +90,30 @@ final class PatchesDrawing {
 
     private int addPanels(Paper paper, Roundel roundel) {
         OnPaper place = roundel.place();
-        for (Panel panel : spread.panels()) {
-            PatchKind kind = patches.of(panel).kind();
-            paper.add(new Facet(
-                    KindLook.xy(place.of(spread.corners(panel))),
-                    kind.number(),
-                    KindLook.hatch(kind.hand()),
-                    Weight.FINE,
-                    marks[panel.index()]));
+        Set<Integer> shown = spread.panels().stream().map(Panel::index).collect(Collectors.toCollection(TreeSet::new));
+        Leaders leaders = new Leaders();
+        List<PatchMarks> marks = new ArrayList<>();
+        for (Patch patch : patches.patches()) {
+            PatchKind kind = patch.kind();
+            PatchMarks ofThis = new PatchMarks(patch.mark());
+            for (int i = 0; i < patch.panels().size(); i++) {
+                Panel panel = patch.panels().get(i);
+                if (shown.contains(panel.index())) {
+                    List<Vector2D> corners = place.of(spread.corners(panel));
+                    ofThis.add(i + 1, corners);
+                    paper.add(new Facet(
+                            KindLook.xy(corners),
+                            kind.number(),
+                            tones.of(patch),
+                            KindLook.hatch(kind.hand()),
+                            Weight.FINE,
+                            patch.mark() + "." + (i + 1)));
+                }
+            }
+            marks.add(ofThis);
         }
         addBorders(paper, place);
-        Leaders leaders = new Leaders();
-        for (Panel panel : spread.panels()) {
-            leaders.mark(paper, marks[panel.index()], Letters.SMALL, place.of(spread.corners(panel)));
-        }
+        marks.forEach(ofThis -> ofThis.draw(paper, leaders));
         leaders.draw(paper, roundel.between(paper, leaders.widthMm() + 2));
         return leaders.count();
     }

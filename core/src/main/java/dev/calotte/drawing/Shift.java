@@ -15,7 +15,7 @@ final class Shift {
 
     static Item down(Item item, double by) {
         if (item instanceof Facet f) {
-            return new Facet(down(f.xy(), by), f.colour(), f.hatch(), f.weight(), f.title());
+            return new Facet(down(f.xy(), by), f.colour(), f.tone(), f.hatch(), f.weight(), f.title());
         }
         if (item instanceof Disc d) {
             return new Disc(d.x(), d.y() - by, d.radiusMm(), d.colour(), d.weight(), d.title());

@@ -17,9 +17,60 @@ public final class Border {
     /** How much of the material arcs may cost: less than any saw keeps to. */
     private static final double TOLERANCE_MM = 0.2;
 
+    /** Where arcs stay and straight sides are for measuring only: less than anyone can measure on a plate. */
+    private static final double MEASURING_MM = 0.01;
+
     private static final int MOST_CORNERS = 1000;
 
     private Border() {}
+
+    /**
+     * An outline with what is cut out of it.
+     *
+     * @param outline the largest line, counter-clockwise, with its arcs
+     * @param holes the others, counter-clockwise too
+     */
+    public record Pierced(Path outline, List<Path> holes) {
+
+        /**
+         * Copies the list.
+         *
+         * @param outline the largest line
+         * @param holes the others
+         */
+        public Pierced {
+            holes = List.copyOf(holes);
+        }
+    }
+
+    /**
+     * Takes an outline with holes from the lines of a file. Whether the holes lie inside is not looked at.
+     *
+     * @param shapes the lines, in millimetres
+     * @return the lines as they are
+     * @throws IOException if a line is open, there is none, or they have more than a thousand corners; the message says why
+     */
+    public static Pierced withHoles(List<Shape> shapes) throws IOException {
+        List<Path> lines = cut(shapes);
+        Path outline = largest(lines);
+        checkSize("the lines have ", lines.stream().mapToInt(Path::size).sum());
+        return new Pierced(
+                Inward.counterClockwise(outline),
+                lines.stream()
+                        .filter(line -> line != outline)
+                        .map(Inward::counterClockwise)
+                        .toList());
+    }
+
+    /**
+     * Straight sides to measure by.
+     *
+     * @param line a closed line with arcs
+     * @return the same without them, counter-clockwise, nowhere more than 0.01 mm further in
+     */
+    public static Path measurable(Path line) {
+        return Inward.flattened(line, MEASURING_MM);
+    }
 
     /**
      * Takes the outline from the lines of a file.
@@ -30,16 +81,22 @@ public final class Border {
      * @throws IOException if there is not one outline alone, or it has more than a thousand corners; the message says why
      */
     public static Path of(List<Shape> shapes) throws IOException {
-        List<Path> lines = shapes.stream()
+        Path border = Inward.flattened(only(cut(shapes)), TOLERANCE_MM);
+        checkSize("the outline has ", border.size());
+        return border;
+    }
+
+    private static void checkSize(String what, int corners) throws IOException {
+        if (corners > MOST_CORNERS) {
+            throw new IOException(what + corners + " corners, which is more than " + MOST_CORNERS + ".");
+        }
+    }
+
+    private static List<Path> cut(List<Shape> shapes) {
+        return shapes.stream()
                 .filter(shape -> isCut(shape.operation()))
                 .map(Border::path)
                 .toList();
-        Path border = Inward.flattened(only(lines), TOLERANCE_MM);
-        if (border.size() > MOST_CORNERS) {
-            throw new IOException(
-                    "the outline has " + border.size() + " corners, which is more than " + MOST_CORNERS + ".");
-        }
-        return border;
     }
 
     private static boolean isCut(Operation operation) {
@@ -64,6 +121,19 @@ public final class Border {
     }
 
     private static Path only(List<Path> lines) throws IOException {
+        Path border = largest(lines);
+        for (Path line : lines) {
+            if (line != border) {
+                throw new IOException(
+                        holds(border, line)
+                                ? "the outline has a hole, at " + place(line, 0) + ", which nothing can be laid round."
+                                : "there is more than one outline, another at " + place(line, 0) + ".");
+            }
+        }
+        return border;
+    }
+
+    private static Path largest(List<Path> lines) throws IOException {
         for (Path line : lines) {
             if (!line.isClosed()) {
                 throw new IOException("a line that begins at " + place(line, 0) + " is open.");
@@ -75,14 +145,6 @@ public final class Border {
         Path border = lines.get(0);
         for (Path line : lines) {
             border = reach(line) > reach(border) ? line : border;
-        }
-        for (Path line : lines) {
-            if (line != border) {
-                throw new IOException(
-                        holds(border, line)
-                                ? "the outline has a hole, at " + place(line, 0) + ", which nothing can be laid round."
-                                : "there is more than one outline, another at " + place(line, 0) + ".");
-            }
         }
         return border;
     }

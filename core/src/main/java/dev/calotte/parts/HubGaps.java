@@ -4,6 +4,7 @@ import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -50,6 +51,21 @@ public record HubGaps(OptionalDouble baseMm, Map<Integer, Double> innerMm, Optio
     }
 
     /**
+     * Gaps by what a hub is.
+     *
+     * @param mm each 0 or more
+     * @return the gaps
+     * @throws IllegalArgumentException if a gap is negative or not finite
+     */
+    public static HubGaps of(ByHub<Double> mm) {
+        return new HubGaps(measure(mm.base()), mm.inner(), measure(mm.other()));
+    }
+
+    private static OptionalDouble measure(Optional<Double> mm) {
+        return mm.stream().mapToDouble(Double::doubleValue).findFirst();
+    }
+
+    /**
      * The gap that all hubs have, if they are not told apart.
      *
      * @return the gap in millimetres, or nothing
@@ -67,31 +83,28 @@ public record HubGaps(OptionalDouble baseMm, Map<Integer, Double> innerMm, Optio
      * @throws CalotteException if no gap is given for such a hub
      */
     public double ofMm(boolean base, int struts) {
-        if (base && baseMm.isPresent()) {
-            return baseMm.getAsDouble();
-        }
-        if (!base && innerMm.containsKey(struts)) {
-            return innerMm.get(struts);
-        }
-        return otherMm.orElseThrow(() -> missing(base, struts));
+        return byHub().of(base, struts).orElseThrow(() -> missing(base, struts));
     }
 
     private static CalotteException missing(boolean base, int struts) {
-        String which = base ? "hubs of the base ring" : "inner hubs of " + struts + " struts";
-        String key = base ? "base" : Integer.toString(struts);
         return new CalotteException(
                 Code.MISSING,
                 "frame.hub-gap",
-                "no gap is given for " + which + ".",
-                "Add " + key + ": or other: with the gap from the hub's centre to the strut's end.");
+                "no gap is given for " + ByHub.which(base, struts) + ".",
+                "Add " + ByHub.key(base, struts)
+                        + ": or other: with the gap from the hub's centre to the strut's end.");
     }
 
     /** All gaps that are given. */
     Stream<Double> allMm() {
-        return Stream.of(
-                        baseMm.stream().boxed(),
-                        innerMm.values().stream(),
-                        otherMm.stream().boxed())
-                .flatMap(gaps -> gaps);
+        return byHub().given();
+    }
+
+    private ByHub<Double> byHub() {
+        return new ByHub<>(boxed(baseMm), innerMm, boxed(otherMm));
+    }
+
+    private static Optional<Double> boxed(OptionalDouble mm) {
+        return mm.stream().boxed().findFirst();
     }
 }

@@ -1,15 +1,24 @@
 package dev.calotte.parts;
 
+import java.util.Optional;
+
 /**
- * A round plate at every hub, to which its struts are bolted.
+ * A plate at every hub, to which its struts are bolted: a disc, or of someone's own shape.
  *
- * @param diameterMm across the disc
+ * @param diameterMm across the disc; with plates of someone's own shape twice as far as the largest reaches
  * @param holeMm the diameter of its holes, one for each strut
  * @param holeCircleMm the diameter of the circle on which the holes' centres stand
  * @param slotMm how wide the slots between its arms are
  * @param cutterMm how wide the cutter is that has to get into its slots; 0 for a beam, which cuts sharp corners
+ * @param blanks plates of someone's own shape in place of discs, if there are any
  */
-public record HubPlate(double diameterMm, double holeMm, double holeCircleMm, double slotMm, double cutterMm) {
+public record HubPlate(
+        double diameterMm,
+        double holeMm,
+        double holeCircleMm,
+        double slotMm,
+        double cutterMm,
+        Optional<ByHub<PlateBlank>> blanks) {
 
     /** How wide slots are where nothing else is said: a cutter's or a beam's width and some play. */
     public static final double USUAL_SLOT_MM = 2;
@@ -25,6 +34,7 @@ public record HubPlate(double diameterMm, double holeMm, double holeCircleMm, do
      * @param holeCircleMm the diameter of the circle of holes
      * @param slotMm how wide the slots are
      * @param cutterMm how wide the cutter is
+     * @param blanks plates of someone's own shape
      * @throws IllegalArgumentException if one is not finite and above 0, or the cutter below 0
      */
     public HubPlate {
@@ -46,7 +56,7 @@ public record HubPlate(double diameterMm, double holeMm, double holeCircleMm, do
      * @return the plate
      */
     public static HubPlate of(double diameterMm, double holeMm, double holeCircleMm) {
-        return new HubPlate(diameterMm, holeMm, holeCircleMm, USUAL_SLOT_MM, 0);
+        return new HubPlate(diameterMm, holeMm, holeCircleMm, USUAL_SLOT_MM, 0, Optional.empty());
     }
 
     /**
@@ -66,7 +76,7 @@ public record HubPlate(double diameterMm, double holeMm, double holeCircleMm, do
      * @return a copy
      */
     public HubPlate withSlot(double otherMm) {
-        return new HubPlate(diameterMm, holeMm, holeCircleMm, otherMm, cutterMm);
+        return new HubPlate(diameterMm, holeMm, holeCircleMm, otherMm, cutterMm, blanks);
     }
 
     /**
@@ -76,6 +86,18 @@ public record HubPlate(double diameterMm, double holeMm, double holeCircleMm, do
      * @return a copy
      */
     public HubPlate withCutter(double otherMm) {
-        return new HubPlate(diameterMm, holeMm, holeCircleMm, slotMm, otherMm);
+        return new HubPlate(diameterMm, holeMm, holeCircleMm, slotMm, otherMm, blanks);
+    }
+
+    /**
+     * The same holes and slots in plates of someone's own shape.
+     *
+     * @param others the plates
+     * @return a copy
+     */
+    public HubPlate withBlanks(ByHub<PlateBlank> others) {
+        double furthest =
+                others.given().mapToDouble(PlateBlank::diameterMm).max().orElse(diameterMm);
+        return new HubPlate(furthest, holeMm, holeCircleMm, slotMm, cutterMm, Optional.of(others));
     }
 }

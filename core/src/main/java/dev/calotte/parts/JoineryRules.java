@@ -72,7 +72,7 @@ final class JoineryRules {
 
     private void checkPlate(HubPlate plate) {
         double needed = plate.holeCircleMm() + 3 * plate.holeMm();
-        if (plate.diameterMm() < needed - SAME_MM) {
+        if (plate.blanks().isEmpty() && plate.diameterMm() < needed - SAME_MM) {
             add(
                     Code.IMPOSSIBLE,
                     PLATE,

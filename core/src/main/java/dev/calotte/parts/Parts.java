@@ -7,6 +7,7 @@ import dev.calotte.dome.Spoke;
 import dev.calotte.dome.Strut;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,7 +42,7 @@ public final class Parts {
         this.hubs = new HubSorting(dome, struts);
         this.remaining = Remaining.of(dome, struts, panels);
         this.rails = rails();
-        hubs.kinds.forEach(this::plateArms);
+        checkPlates(hubs.kinds);
     }
 
     private Parts(Dome dome, Parts whole) {
@@ -53,7 +54,7 @@ public final class Parts {
         this.hubs = new HubSorting(dome, struts, whole.hubs);
         this.remaining = Remaining.of(dome, struts, panels);
         this.rails = rails();
-        hubs.kinds.forEach(this::plateArms);
+        checkPlates(hubs.kinds);
     }
 
     private List<RailKind> rails() {
@@ -241,5 +242,20 @@ public final class Parts {
      */
     public Optional<PlateArms> plateArms(HubKind kind) {
         return joinery.hubPlate().map(plate -> PlateArms.of(kind, joinery, plate));
+    }
+
+    /** Tells of all kinds of hubs at once that cannot have their plate. */
+    private void checkPlates(List<HubKind> kinds) {
+        List<Problem> problems = new ArrayList<>();
+        for (HubKind kind : kinds) {
+            try {
+                plateArms(kind);
+            } catch (CalotteException wrong) {
+                problems.addAll(wrong.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new CalotteException(problems);
+        }
     }
 }

@@ -5,23 +5,24 @@ import dev.calotte.problem.Problem.Code;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * The plate of one kind of hub, seen from outside: an arm to each strut, and between the arms slots that let each be
  * bent by itself. Angles are counter-clockwise from the first strut's arm. The bend line of an arm is square to it, and
- * on the bisector between two arms their bend lines meet; the slot runs from there to the rim. Where the struts' own ends
- * are flattened and bent, the plate stays flat and has no slots.
+ * on the bisector between two arms their bend lines meet; the slot runs from there to the rim, unless the rim of a plate of
+ * someone's own shape is hollow there. Where the struts' own ends are flattened and bent, the plate stays flat and has no
+ * slots.
  *
  * @param plate disc, holes and slot width
+ * @param blank the plate of someone's own shape that takes the place of the disc
  * @param bendMm from the centre to the bend lines; absent where the plate stays flat
  * @param arms counter-clockwise from the first strut
  * @param slots counter-clockwise; they do not touch one another
  */
-public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, List<Slot> slots) {
-
-    /** So that equal gaps are treated alike where bend lines just meet on the rim. */
-    private static final double ROUNDING_MM = 1e-6;
+public record PlateArms(
+        HubPlate plate, Optional<PlateBlank> blank, OptionalDouble bendMm, List<Arm> arms, List<Slot> slots) {
 
     /**
      * An arm.
@@ -45,6 +46,7 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
      * Copies the lists.
      *
      * @param plate disc, holes and slot width
+     * @param blank the plate that takes the place of the disc
      * @param bendMm from the centre to the bend lines
      * @param arms its arms
      * @param slots its slots
@@ -56,12 +58,14 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
 
     static PlateArms of(HubKind kind, Joinery joinery, HubPlate plate) {
         OptionalDouble bend = bendMm(kind, joinery, plate);
+        Optional<PlateBlank> blank = plate.blanks().map(blanks -> blank(kind, blanks));
         List<Arm> arms = arms(kind, bend.isPresent());
         arms.forEach(arm -> checkWidth(kind, plate, arm, bend.isPresent() ? plate.slotMm() : 0));
-        List<Slot> slots = new ArrayList<>();
-        bend.ifPresent(mm -> addSlots(kind, plate, arms, mm, slots));
-        checkSlots(kind, plate, slots);
-        return new PlateArms(plate, bend, arms, slots);
+        PlateSlots slots = new PlateSlots(kind, plate, PlateRim.of(plate, blank));
+        PlateArms made = new PlateArms(
+                plate, blank, bend, arms, bend.isPresent() ? slots.between(arms, bend.getAsDouble()) : List.of());
+        blank.ifPresent(own -> new BlankFit(kind, own, made).check());
+        return made;
     }
 
     private static OptionalDouble bendMm(HubKind kind, Joinery joinery, HubPlate plate) {
@@ -89,7 +93,7 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
     }
 
     /** What is left of a full turn on the open side of a base hub. */
-    private static double openRad(HubKind kind) {
+    static double openRad(HubKind kind) {
         return 2 * Math.PI
                 - kind.gapsRad().stream().mapToDouble(Double::doubleValue).sum();
     }
@@ -111,53 +115,13 @@ public record PlateArms(HubPlate plate, OptionalDouble bendMm, List<Arm> arms, L
         }
     }
 
-    private static void addSlots(HubKind kind, HubPlate plate, List<Arm> arms, double bendMm, List<Slot> slots) {
-        Arm first = arms.get(0);
-        Arm last = arms.get(arms.size() - 1);
-        boolean shared = first.rightRad + last.leftRad >= openRad(kind);
-        if (kind.open() && !shared) {
-            addSlot(plate, -first.rightRad, first.rightRad, bendMm, slots);
-        }
-        for (Arm arm : arms) {
-            addSlot(plate, arm.angleRad + arm.leftRad, arm.leftRad, bendMm, slots);
-        }
-    }
-
-    /** Bend lines that do not meet on the disc leave nothing to be slotted. */
-    private static void addSlot(HubPlate plate, double angle, double half, double bendMm, List<Slot> slots) {
-        double cosine = StrictMath.cos(half);
-        if (cosine > 0 && bendMm / cosine < wallEndMm(plate) - ROUNDING_MM) {
-            slots.add(new Slot(angle, bendMm / cosine));
-        }
-    }
-
-    /** How far out the walls of a slot meet the rim. */
-    private static double wallEndMm(HubPlate plate) {
-        double radius = plate.diameterMm() / 2;
-        double half = plate.slotMm() / 2;
-        return half < radius ? Math.sqrt(radius * radius - half * half) : 0;
-    }
-
-    private static void checkSlots(HubKind kind, HubPlate plate, List<Slot> slots) {
-        double half = plate.slotMm() / 2;
-        for (int i = 0; i < slots.size(); i++) {
-            Slot next = slots.get((i + 1) % slots.size());
-            double apart = next.angleRad - slots.get(i).angleRad + (i + 1 < slots.size() ? 0 : 2 * Math.PI);
-            double meet = half / StrictMath.tan(Math.min(apart, Math.PI) / 2);
-            if (slots.size() > 1 && Math.min(slots.get(i).fromMm, next.fromMm) <= meet) {
-                throw slotted(kind, plate, "run into one another.");
-            }
-            if (plate.cutterMm() > 0 && slots.get(i).fromMm + half > wallEndMm(plate) - ROUNDING_MM) {
-                throw slotted(kind, plate, "are too short for round ends.");
-            }
-        }
-    }
-
-    private static CalotteException slotted(HubKind kind, HubPlate plate, String what) {
-        return new CalotteException(
-                Code.IMPOSSIBLE,
-                "frame.hub-plate",
-                String.format(Locale.ROOT, "slots of %.1f mm at hub %s %s", plate.slotMm(), kind.mark(), what),
-                "Use narrower slots, or a larger disc with a larger hub-gap.");
+    private static PlateBlank blank(HubKind kind, ByHub<PlateBlank> blanks) {
+        int struts = kind.struts().size();
+        return blanks.of(kind.open(), struts)
+                .orElseThrow(() -> new CalotteException(
+                        Code.MISSING,
+                        "frame.hub-plate",
+                        "no outline is given for " + ByHub.which(kind.open(), struts) + ".",
+                        "Add " + ByHub.key(kind.open(), struts) + ": or other: with a file to outline."));
     }
 }

@@ -23,13 +23,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 
 class DomeDrawingsTest {
+
+    private static final GeometryFactory JTS = new GeometryFactory();
 
     static Stream<Named<Dome>> domes() {
         return DrawnDomes.all();
@@ -107,7 +114,7 @@ class DomeDrawingsTest {
         }
     }
 
-    /** Each panel bears its patch and its place in it, and strong lines part patches: struts with one side in each. */
+    /** Each panel bears its place in its patch, and strong lines part patches: struts with one side in each. */
     @ParameterizedTest
     @MethodSource("domes")
     void patchesShowEveryPanelOnceAndWherePatchesMeet(Dome dome) {
@@ -123,9 +130,13 @@ class DomeDrawingsTest {
             parting += inside || beside.isEmpty() ? 0 : 1;
         }
         for (Patch patch : patches.patches()) {
-            for (int i = 1; i <= patch.panels().size(); i++) {
-                assertThat(DrawingCheck.count(pictures, patch.mark() + "." + i)).isEqualTo(1);
-            }
+            List<Picture> shown = pictures.stream()
+                    .filter(picture -> hasFacetOf(picture, patch))
+                    .toList();
+            shown.forEach(picture -> assertNumbers(picture, patch));
+            assertThat(DrawingCheck.count(pictures, patch.mark()))
+                    .as(patch.mark())
+                    .isEqualTo(shown.size());
         }
         long strong = pictures.stream()
                 .flatMap(picture -> DrawingCheck.items(picture, Picture.Line.class).stream())
@@ -133,6 +144,82 @@ class DomeDrawingsTest {
                 .filter(line -> !line.dashed())
                 .count();
         assertThat(strong).isGreaterThanOrEqualTo(parting);
+    }
+
+    private static boolean hasFacetOf(Picture picture, Patch patch) {
+        return DrawingCheck.facets(picture).stream()
+                .anyMatch(facet -> facet.title().startsWith(patch.mark() + "."));
+    }
+
+    /** In each of its panels its number, and but for the mark of the patch nothing else. */
+    private static void assertNumbers(Picture picture, Patch patch) {
+        List<Label> labels = DrawingCheck.labels(picture);
+        for (Facet facet : DrawingCheck.facets(picture)) {
+            if (facet.title().startsWith(patch.mark() + ".")) {
+                List<String> inside = labels.stream()
+                        .filter(label -> DrawingCheck.isInside(label, facet))
+                        .map(Label::text)
+                        .toList();
+                String number = facet.title().substring(patch.mark().length() + 1);
+                assertThat(inside).as(facet.title()).contains(number);
+                assertThat(inside).as(facet.title()).isSubsetOf(number, patch.mark());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("domes")
+    void neighbouringPatchesOfOneKindDifferInTone(Dome dome) {
+        Patches patches = Patches.of(DrawnDomes.subject(dome).parts());
+        Map<String, Picture.Tone> tones = drawings(dome, "patches").stream()
+                .flatMap(picture -> DrawingCheck.facets(picture).stream())
+                .filter(facet -> facet.title().contains("."))
+                .collect(Collectors.toMap(Facet::title, Facet::tone));
+        for (Strut strut : dome.struts()) {
+            List<Patch> beside = dome.panels().stream()
+                    .filter(panel -> panel.struts().contains(strut.index()))
+                    .map(patches::of)
+                    .distinct()
+                    .toList();
+            if (beside.size() == 2
+                    && beside.get(0).kind().number() == beside.get(1).kind().number()) {
+                assertThat(tones.get(beside.get(0).mark() + ".1"))
+                        .as(beside.get(0).mark() + " beside " + beside.get(1).mark())
+                        .isNotEqualTo(tones.get(beside.get(1).mark() + ".1"));
+            }
+        }
+    }
+
+    /** Where the base ring turns inwards, too. */
+    @ParameterizedTest
+    @MethodSource("domes")
+    void marksOfBaseHubsLieOnNoPanel(Dome dome) {
+        PieceMarks marks = DrawnDomes.subject(dome).marks();
+        for (Picture plan : drawings(dome, "plan")) {
+            List<Polygon> panels = DrawingCheck.facets(plan).stream()
+                    .filter(facet -> facet.title().contains("."))
+                    .map(DomeDrawingsTest::polygon)
+                    .toList();
+            for (int hub : dome.baseRing()) {
+                String mark = marks.of(dome.hubs().get(hub));
+                DrawingCheck.labels(plan).stream()
+                        .filter(label -> label.text().equals(mark))
+                        .map(DrawingCheck::box)
+                        .forEach(box -> assertThat(panels)
+                                .as(mark)
+                                .noneMatch(panel -> panel.intersects(
+                                        JTS.toGeometry(new Envelope(box[0], box[2], box[1], box[3])))));
+            }
+        }
+    }
+
+    private static Polygon polygon(Facet facet) {
+        List<Double> xy = facet.xy();
+        Coordinate[] ring = IntStream.rangeClosed(0, xy.size() / 2)
+                .map(corner -> 2 * corner % xy.size())
+                .mapToObj(at -> new Coordinate(xy.get(at), xy.get(at + 1)))
+                .toArray(Coordinate[]::new);
+        return JTS.createPolygon(ring);
     }
 
     private static Label label(List<Picture> pictures, String text) {
@@ -203,6 +290,30 @@ class DomeDrawingsTest {
     void stepSaysInItsTitleWhatToDo() {
         assertThat(drawings(DrawnDomes.withDoor(true).whole(), "step-01").get(0).title())
                 .isEqualTo("A dome: Row 5: 20 of S2, 40 of S3; panels P2 x 30");
+    }
+
+    /** Between arms less than 40 degrees apart, as a divided tetrahedron has, there is no room for two words. */
+    @ParameterizedTest
+    @MethodSource("domes")
+    void noWordLiesOnTheArmOfAHub(Dome dome) {
+        double narrowest = DrawnDomes.subject(dome).parts().hubKinds().stream()
+                .flatMap(kind -> kind.gapsRad().stream())
+                .min(Double::compare)
+                .orElseThrow();
+        if (narrowest < Math.toRadians(40)) {
+            return;
+        }
+        for (Picture sheet : drawings(dome, "hubs")) {
+            List<Polygon> arms = DrawingCheck.facets(sheet).stream()
+                    .map(DomeDrawingsTest::polygon)
+                    .toList();
+            for (Label label : DrawingCheck.labels(sheet)) {
+                double[] box = DrawingCheck.box(label);
+                assertThat(arms)
+                        .as(label.text())
+                        .noneMatch(arm -> arm.intersects(JTS.toGeometry(new Envelope(box[0], box[2], box[1], box[3]))));
+            }
+        }
     }
 
     /** Arms go counter-clockwise round the hub from the one marked start, which the labels at their ends show. */

@@ -18,6 +18,7 @@ import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -147,10 +148,10 @@ class FlatEndsTest {
             assertThatIllegalArgumentException().isThrownBy(() -> HubPlate.of(wrong, 1, 1));
             assertThatIllegalArgumentException().isThrownBy(() -> HubPlate.of(1, wrong, 1));
             assertThatIllegalArgumentException().isThrownBy(() -> HubPlate.of(1, 1, wrong));
-            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, wrong, 0));
+            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, wrong, 0, Optional.empty()));
         }
         for (double wrong : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, 1, wrong));
+            assertThatIllegalArgumentException().isThrownBy(() -> new HubPlate(1, 1, 1, 1, wrong, Optional.empty()));
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> Joinery.nodeToNode().withMergeWithin(wrong));
             assertThatIllegalArgumentException()
@@ -158,6 +159,6 @@ class FlatEndsTest {
         }
         assertThat(Joinery.nodeToNode().withCutTolerance(0).cutToleranceMm()).isZero();
         assertThat(Joinery.nodeToNode().cutToleranceMm()).isEqualTo(1);
-        assertThat(HubPlate.of(3, 2, 1)).isEqualTo(new HubPlate(3, 2, 1, 2, 0));
+        assertThat(HubPlate.of(3, 2, 1)).isEqualTo(new HubPlate(3, 2, 1, 2, 0, Optional.empty()));
     }
 }

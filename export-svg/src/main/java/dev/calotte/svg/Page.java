@@ -6,6 +6,7 @@ import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Label;
 import dev.calotte.document.Picture.Line;
+import dev.calotte.document.Picture.Tone;
 import dev.calotte.document.Picture.Weight;
 import dev.calotte.units.NumberText;
 import java.io.IOException;
@@ -78,7 +79,7 @@ final class Page {
         if (!facet.title().isEmpty()) {
             xml.open("title").close(facet.title());
         }
-        xml.open("path").with("d", outline).with("fill", Palette.tint(facet.colour()));
+        xml.open("path").with("d", outline).with("fill", Palette.tint(facet.colour(), facet.tone()));
         Hatching hatching = Hatching.of(facet);
         if (hatching.isVisible()) {
             xml.close();
@@ -97,7 +98,7 @@ final class Page {
                 .with("cx", disc.x())
                 .with("cy", picture.heightMm() - disc.y())
                 .with("r", radius)
-                .with("fill", Palette.tint(disc.colour()));
+                .with("fill", Palette.tint(disc.colour(), Tone.USUAL));
         stroke(xml, disc.weight());
         if (disc.title().isEmpty()) {
             xml.close();

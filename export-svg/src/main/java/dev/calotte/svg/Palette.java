@@ -1,5 +1,6 @@
 package dev.calotte.svg;
 
+import dev.calotte.document.Picture.Tone;
 import java.util.HexFormat;
 import java.util.List;
 
@@ -29,8 +30,17 @@ final class Palette {
     }
 
     /** A colour mixed with white rather than seen through, so that what lies behind is hidden; white for number 0. */
-    static String tint(int colour) {
-        return colour == 0 ? WHITE : mixed(colour, 1, 4, 0xFF);
+    static String tint(int colour, Tone tone) {
+        return colour == 0 ? WHITE : mixed(colour, eighths(tone), 8, 0xFF);
+    }
+
+    private static int eighths(Tone tone) {
+        return switch (tone) {
+            case PALE -> 1;
+            case USUAL -> 2;
+            case DEEP -> 3;
+            case DEEPEST -> 4;
+        };
     }
 
     private static String mixed(int colour, int parts, int of, int with) {

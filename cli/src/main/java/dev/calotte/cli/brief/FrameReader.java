@@ -9,10 +9,8 @@ import dev.calotte.problem.Problem.Code;
 import dev.calotte.stock.Bar;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -21,20 +19,19 @@ import java.util.function.Function;
 final class FrameReader {
 
     private static final String SECTION = "frame.";
-    private static final int FEWEST_STRUTS = 3;
-    private static final int MOST_STRUTS = 6;
     private static final String ENDS =
             "Write ends: { flatten: 40 mm, hole: 10 mm, hole-edge: 20 mm } or ends: { mitred: [45 mm, 95 mm] }.";
-    private static final String PLATE = "Write hub-plate: { diameter: 140 mm, hole: 10 mm, hole-circle: 100 mm }.";
     private static final String GAPS = "Write hub-gap: 45 mm, or hub-gap: { base: 60 mm, 5: 45 mm, other: 50 mm }.";
 
     private final Fields frame;
     private final UnitSystem units;
+    private final OutlineFiles outlines;
     private boolean sound = true;
 
-    private FrameReader(Fields frame, UnitSystem units) {
+    private FrameReader(Fields frame, UnitSystem units, OutlineFiles outlines) {
         this.frame = frame;
         this.units = units;
+        this.outlines = outlines;
     }
 
     /**
@@ -45,9 +42,9 @@ final class FrameReader {
      */
     record Frame(Joinery joinery, List<Bar> bars) {}
 
-    static Frame read(Fields frame, UnitSystem units) {
+    static Frame read(Fields frame, UnitSystem units, OutlineFiles outlines) {
         List<Bar> bars = new BarReader(frame, units).bars();
-        return new Frame(new FrameReader(frame, units).joinery(), bars);
+        return new Frame(new FrameReader(frame, units, outlines).joinery(), bars);
     }
 
     private Joinery joinery() {
@@ -90,23 +87,9 @@ final class FrameReader {
     }
 
     private HubGaps gapsByHub(Fields fields) {
-        OptionalDouble base = optional(fields, "base", Measured.notBelowZero(units));
-        Map<Integer, Double> inner = new TreeMap<>();
-        boolean some = fields.has("base") || fields.has("other");
-        for (int struts = FEWEST_STRUTS; struts <= MOST_STRUTS; struts++) {
-            some |= fields.has(Integer.toString(struts));
-            OptionalDouble gap = optional(fields, Integer.toString(struts), Measured.notBelowZero(units));
-            if (gap.isPresent()) {
-                inner.put(struts, gap.getAsDouble());
-            }
-        }
-        OptionalDouble other = optional(fields, "other", Measured.notBelowZero(units));
-        if (!some) {
-            fields.require("other", GAPS);
-            sound = false;
-        }
-        fields.close();
-        return new HubGaps(base, inner, other);
+        ByHubReader<Double> read = ByHubReader.read(fields, Measured.notBelowZero(units), GAPS);
+        sound &= read.sound();
+        return HubGaps.of(read.given());
     }
 
     private Ends ends(Fields fields) {
@@ -148,19 +131,9 @@ final class FrameReader {
     }
 
     private HubPlate hubPlate(Fields fields) {
-        for (String key : List.of("diameter", "hole", "hole-circle")) {
-            fields.require(key, PLATE);
-            sound &= fields.has(key);
-        }
-        double cutter = read(fields, "cutter", 0, this::above0);
-        HubPlate plate = new HubPlate(
-                read(fields, "diameter", 1, this::above0),
-                read(fields, "hole", 1, this::above0),
-                read(fields, "hole-circle", 1, this::above0),
-                read(fields, "slot", HubPlate.usualSlotMm(cutter), this::above0),
-                cutter);
-        fields.later("outline");
-        fields.close();
+        PlateReader reader = new PlateReader(fields, this::above0, outlines);
+        HubPlate plate = reader.plate();
+        sound &= reader.isSound();
         return plate;
     }
 

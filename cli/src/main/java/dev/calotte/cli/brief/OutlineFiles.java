@@ -1,18 +1,23 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.document.Path;
+import dev.calotte.document.Shape;
 import dev.calotte.export.Border;
 import dev.calotte.export.OutlineReader;
 import dev.calotte.geometry.Polygon;
 import dev.calotte.geometry.SelfCrossing;
+import dev.calotte.parts.PlateBlank;
 import dev.calotte.problem.Problem.Code;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
  * Files with outlines that a brief names. Their paths begin at the folder of the brief and may lead out of it, since who
@@ -24,6 +29,10 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
 
     private static final int MOST_BYTES = 32 << 20;
     private static final String ONE = "Give a DXF file with one closed outline and nothing else that is cut.";
+
+    private static final String PLATE =
+            "Give a DXF file with the closed outline of a plate and its holes, drawn about the origin"
+                    + " as seen from outside, and nothing else that is cut.";
 
     /** An outline and the name of its file. */
     record Found(String name, Polygon border) {}
@@ -37,17 +46,59 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     }
 
     Found read(Node node) {
+        return read(node, ONE, (name, shapes) -> new Found(name, simple(Border.of(shapes))));
+    }
+
+    /** A hub plate, about the origin of its file. */
+    PlateBlank blank(Node node) {
+        PlateBlank blank = read(node, PLATE, OutlineFiles::blank);
+        blank.flaw().ifPresent(flaw -> {
+            throw new Refusal(Code.UNREADABLE, blank.name() + ": " + flaw, PLATE);
+        });
+        return blank;
+    }
+
+    /** Makes something of the lines of a file. */
+    private interface Maker<T> {
+        T of(String name, List<Shape> lines) throws IOException;
+    }
+
+    private <T> T read(Node node, String mend, Maker<T> maker) {
         String text = Values.text(node);
         java.nio.file.Path path = path(text);
         String name = Seen.printable(String.valueOf(path.getFileName()));
-        OutlineReader reader = OutlineReader.installed(ending(name))
-                .orElseThrow(() -> Refusal.wrong("no outline is read from " + Seen.text(text) + ".", ONE));
-        byte[] bytes = bytes(path, Seen.text(text));
         try {
-            return new Found(name, simple(Border.of(reader.read(new ByteArrayInputStream(bytes)))));
+            return maker.of(name, lines(path, name, text, mend));
         } catch (IOException wrong) {
-            throw new Refusal(Code.UNREADABLE, name + ": " + sentence(Seen.printable(wrong.getMessage())), ONE);
+            throw new Refusal(Code.UNREADABLE, name + ": " + sentence(Seen.printable(wrong.getMessage())), mend);
         }
+    }
+
+    /** The one place that asks for a reader. */
+    private static List<Shape> lines(java.nio.file.Path path, String name, String text, String mend)
+            throws IOException {
+        OutlineReader reader = OutlineReader.installed(ending(name))
+                .orElseThrow(() -> Refusal.wrong("no outline is read from " + Seen.text(text) + ".", mend));
+        return reader.read(new ByteArrayInputStream(bytes(path, Seen.text(text), mend)));
+    }
+
+    private static PlateBlank blank(String name, List<Shape> shapes) throws IOException {
+        Border.Pierced lines = Border.withHoles(shapes);
+        List<PlateBlank.Line> holes = new ArrayList<>();
+        for (Path hole : lines.holes()) {
+            holes.add(line(hole));
+        }
+        return new PlateBlank(name, line(lines.outline()), holes);
+    }
+
+    private static PlateBlank.Line line(Path path) throws IOException {
+        List<Vector2D> corners = new ArrayList<>();
+        List<Double> bulges = new ArrayList<>();
+        for (int c = 0; c < path.size(); c++) {
+            corners.add(new Vector2D(path.x(c), path.y(c)));
+            bulges.add(path.bulge(c));
+        }
+        return new PlateBlank.Line(corners, bulges, polygon(Border.measurable(path)));
     }
 
     private java.nio.file.Path path(String text) {
@@ -64,7 +115,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     }
 
-    private static byte[] bytes(java.nio.file.Path path, String text) {
+    private static byte[] bytes(java.nio.file.Path path, String text, String mend) {
         if (!Files.isRegularFile(path)) {
             String what = Files.exists(path) ? " is not a file." : " is not there.";
             throw new Refusal(Code.FILE, text + what, "Give its path as seen from the folder of the brief.");
@@ -72,7 +123,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         try (InputStream in = Files.newInputStream(path)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
-                throw new Refusal(Code.FILE, text + " is larger than 32 MiB.", ONE);
+                throw new Refusal(Code.FILE, text + " is larger than 32 MiB.", mend);
             }
             return bytes;
         } catch (IOException e) {
@@ -81,12 +132,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     }
 
     private static Polygon simple(Path border) throws IOException {
-        double[] xy = new double[2 * border.size()];
-        for (int c = 0; c < border.size(); c++) {
-            xy[2 * c] = border.x(c);
-            xy[2 * c + 1] = border.y(c);
-        }
-        Polygon polygon = polygon(xy);
+        Polygon polygon = polygon(border);
         Optional<String> crossing = SelfCrossing.near(polygon);
         if (crossing.isPresent()) {
             throw new IOException("the outline crosses or touches itself near " + crossing.get() + ".");
@@ -94,7 +140,12 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         return polygon;
     }
 
-    private static Polygon polygon(double[] xy) throws IOException {
+    private static Polygon polygon(Path border) throws IOException {
+        double[] xy = new double[2 * border.size()];
+        for (int c = 0; c < border.size(); c++) {
+            xy[2 * c] = border.x(c);
+            xy[2 * c + 1] = border.y(c);
+        }
         try {
             return Polygon.of(xy);
         } catch (IllegalArgumentException nothingInside) {

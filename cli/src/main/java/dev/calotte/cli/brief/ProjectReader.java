@@ -40,7 +40,7 @@ final class ProjectReader {
     private Project project() {
         Fields dome = top.section("dome");
         Fields size = top.section("size");
-        FrameReader.Frame frame = FrameReader.read(top.section("frame"), units);
+        FrameReader.Frame frame = FrameReader.read(top.section("frame"), units, outlines);
         List<Covering> covers = covers();
         SizeWish wish = SizeReader.read(size, units, covers);
         DomeReader reader = new DomeReader(dome, units);

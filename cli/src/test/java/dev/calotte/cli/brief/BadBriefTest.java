@@ -141,6 +141,8 @@ class BadBriefTest {
                 "OK⏎frame: {hub-plate: {diameter: 99, hole: 1, hole-circle: 9, cutter: 0}} | IMPOSSIBLE | frame.hub-plate.cutter | 3:60 | not above 0",
                 "OK⏎frame: {hub-plate: {diameter: 99, hole: 1, hole-circle: 9, slot: 5, cutter: 6}} | IMPOSSIBLE | frame.hub-plate | 3:9 | a cutter of 6.0 mm does not get into slots of 5.0 mm",
                 "OK⏎frame: {hub-plate: {diameter: 99, hole: 9, hole-circle: 99}} | IMPOSSIBLE | frame.hub-plate | 3:9 | nearer the rim",
+                "OK⏎frame: {hub-plate: {outline: a.dxf, hole: 1, hole-circle: 9}} | WRONG_VALUE | frame.hub-plate.outline | 3:21 | the brief is no file",
+                "OK⏎frame: {hub-plate: {outline: {}, hole: 1, hole-circle: 9}} | MISSING | frame.hub-plate.outline.other | 3:21 | Write outline: plate.dxf",
                 "OK⏎frame: {hub-plate: 140 mm} | WRONG_VALUE | frame.hub-plate | 3:9 | the text 140 mm stands here",
                 "OK⏎frame: {bar: {kerf: 3 mm}} | MISSING | frame.bar.length | 3:9 | length: 6 m",
                 "OK⏎frame: {bar: {length: 6 m, trim: 3 m}} | IMPOSSIBLE | frame.bar.trim | 3:28 | use up the bar",
