@@ -180,10 +180,30 @@ async function finger(page, context) {
   await changes(page, 'a touch', ['chosen'], () => page.touchscreen.tap(now.x + now.width / 2, now.y + now.height * 0.6));
 }
 
+// Tables of two columns stay tables on a phone; others fold into cards, without cells that say nothing.
+async function tables(page) {
+  const shown = await page.$$eval('table', (all) => all.map((table) => ({
+    pair: table.classList.contains('pair'),
+    table: getComputedStyle(table).display === 'table',
+    heading: (table.querySelector('thead') || table).offsetHeight > 1,
+    empty: [...table.querySelectorAll('td:empty')].filter((cell) => cell.offsetHeight > 0).length,
+  })));
+  holds('a table of two columns folds on a phone', shown.filter((it) => it.pair).every((it) => it.table && it.heading));
+  holds('a wide table does not fold on a phone', shown.filter((it) => !it.pair).every((it) => !it.table && !it.empty));
+}
+
+// At a desk nothing that stands beside a figure is cut off or has to be scrolled for.
+async function besides(page) {
+  const cut = await page.$$eval('.beside .listed', (all) => all.filter((it) => it.scrollWidth > it.clientWidth + 1)
+    .map((it) => `${(it.querySelector('caption') || it).textContent}: ${it.scrollWidth} in ${it.clientWidth}`));
+  holds(`does not fit beside its figure: ${cut.join(', ')}`, cut.length === 0);
+}
+
 async function desk(page, context, url, pdf) {
   const wrong = await open(page, url);
   await fitsWidth(page, 390);
   await fitsWidth(page, 1280);
+  await besides(page);
   await ticks(page);
   if (await page.locator('#view .live').count()) {
     await mouse(page);
@@ -199,6 +219,7 @@ async function desk(page, context, url, pdf) {
 async function phone(page, context, url) {
   const wrong = await open(page, url);
   await smallTargets(page);
+  await tables(page);
   if (await page.locator('#view .live').count()) await finger(page, context);
   await clearing(page);
   holds(wrong.join('; '), wrong.length === 0);

@@ -25,7 +25,7 @@ class ShowCommandTest {
         assertThat(result.err()).isEmpty();
         assertThat(result.out().lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
-        assertThat(result.out().lines().count()).isLessThan(67);
+        assertThat(result.out().lines().count()).isLessThan(68);
     }
 
     @Test

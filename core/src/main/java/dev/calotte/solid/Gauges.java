@@ -111,7 +111,8 @@ final class Gauges {
                         mark,
                         new Jig.Mitre(
                                 mark,
-                                "Mitre block for the " + side + " of rails, first of " + rail.mark(),
+                                "Mitre block for the " + side + " of rails, first of " + rail.mark()
+                                        + "; measure, and begin to saw, at the arris by the rib",
                                 rails.depthMm(),
                                 rails.widthMm(),
                                 start,

@@ -67,7 +67,8 @@ public record JigSpec(
         if (Math.min(bed.lengthMm(), bed.widthMm()) < LEAST_BED_MM || bed.heightMm() < LEAST_BED_MM / 2) {
             problems.add(problem(
                     "bed",
-                    "so small a bed takes no jig.",
+                    text(bed.lengthMm()) + " x " + text(bed.widthMm()) + " x " + text(bed.heightMm())
+                            + " takes no jig: it has to be 100 mm x 100 mm and 50 mm high at least.",
                     "Write length, width and height of the printer's room, as in bed: [220 mm, 220 mm, 250 mm]."));
         }
         return List.copyOf(problems);

@@ -55,6 +55,7 @@ public final class Jigs {
             throw new CalotteException(
                     Code.CONFLICT, "jigs", "nothing of this dome needs a jig.", "Leave the section out.");
         }
+        all.forEach(new BedRoom(spec)::check);
         return new PrintPlate("plate", "Jigs for " + title, spec.clearanceMm(), spec.wallMm(), all);
     }
 

@@ -37,8 +37,9 @@ final class SocketHubs {
         for (HubKind kind : parts.hubKinds()) {
             hubs.add(new Jig.Socket(
                     "socket-" + kind.mark(),
-                    "Hub " + kind.mark() + ", not structural: for models and light shades only; dowels "
-                            + dowels(kind, end),
+                    "Hub " + kind.mark() + ", not structural: for models and light shades only;"
+                            + " outside up, from the arrow counter-clockwise " + String.join(" ", kind.strutMarks())
+                            + "; dowels " + dowels(kind, end),
                     kind.count(),
                     wanted.strut(),
                     HubArms.of(kind),
@@ -69,14 +70,17 @@ final class SocketHubs {
         return strut.lengthMm() / wanted.scale() - 2 * end;
     }
 
-    /** In plan seats are nearer than along the strut, by the cosine of its tilt. */
+    /** In plan sockets begin nearer than along the strut, by its tilt and because its lowest line reaches furthest in. */
     private double endMm() {
         double inner = wanted.strut().widthMm() / 2 + spec.clearanceMm();
-        double most = LEAST_END_MM + spec.wallMm();
+        double most = 0;
         for (HubKind kind : parts.hubKinds()) {
             List<Arm> arms = HubArms.of(kind);
-            double steepest = arms.stream().mapToDouble(Arm::tiltRad).max().orElseThrow();
-            most = Math.max(most, HubArms.clearMm(arms, inner) / StrictMath.cos(steepest));
+            double least = Math.max(LEAST_END_MM + spec.wallMm(), HubArms.clearMm(arms, inner));
+            for (Arm arm : arms) {
+                double lower = wanted.strut().depthMm() / 2 * StrictMath.sin(arm.tiltRad());
+                most = Math.max(most, (least + lower) / StrictMath.cos(arm.tiltRad()));
+            }
         }
         return Math.ceil(2 * most) / 2;
     }

@@ -2,6 +2,7 @@ package dev.calotte.stl.body;
 
 import dev.calotte.document.Jig.Arm;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -19,6 +20,8 @@ record ArmPlan(List<Arm> arms, double sideMm, double turnRad, double reachMm, do
     private static final double LETTER = 7;
     private static final double SMALL_LETTER = 5;
     private static final double MARGIN = 3;
+    /** Between a text and its arrow. */
+    private static final double GAP = 2;
 
     ArmPlan {
         arms = List.copyOf(arms);
@@ -66,45 +69,84 @@ record ArmPlan(List<Arm> arms, double sideMm, double turnRad, double reachMm, do
 
     /** Letters on the foot, to the left of an arm as near its end as they can stand; none where there is no room. */
     Relief mark(Relief below, Arm arm, double heightMm, double fromMm) {
-        double letter = roomMm(arm.leftRad(), LETTER, fromMm) > 0 ? LETTER : SMALL_LETTER;
-        Letters letters = new Letters(letter, Plane.level(heightMm + Letters.RAISED));
-        double width = letters.widthMm(arm.mark());
-        if (roomMm(arm.leftRad(), letter, fromMm) < width) {
+        double letter = letterMm(arm.mark(), arm.leftRad(), fromMm);
+        if (letter == 0) {
             return below;
         }
-        return letters.write(below, arm.mark(), axis(arm).moved(reachMm - MARGIN - width, sideMm + MARGIN));
+        double out = reachMm - MARGIN - letters(letter, heightMm).widthMm(arm.mark());
+        return letters(letter, heightMm).write(below, arm.mark(), axis(arm).moved(out, sideMm + MARGIN));
     }
 
-    /** To the right of the first arm: a text, and an arrow that points outwards. */
+    /** Letters to the right of an arm, as near its end as they can stand; none where there is no room. */
+    Relief name(Relief below, Arm arm, String text, double heightMm, double fromMm) {
+        double letter = letterMm(text, arm.rightRad(), fromMm);
+        if (letter == 0) {
+            return below;
+        }
+        double out = reachMm - MARGIN - letters(letter, heightMm).widthMm(text);
+        return letters(letter, heightMm).write(below, text, axis(arm).moved(out, -sideMm - MARGIN - letter));
+    }
+
+    /** To the right of the first arm: an arrow that points outwards, and a text before it if there is room for it. */
     Relief start(Relief below, String text, double heightMm, double fromMm) {
         Arm arm = arms.get(0);
-        double letter = roomMm(arm.rightRad(), LETTER, fromMm) > 2 * LETTER ? LETTER : SMALL_LETTER;
-        Plane top = Plane.level(heightMm + Letters.RAISED);
-        Letters letters = new Letters(letter, top);
-        double width = letters.widthMm(text);
-        double room = roomMm(arm.rightRad(), letter, fromMm);
-        if (room < letter) {
+        double named = startLetterMm(text, fromMm);
+        double letter = named > 0 ? named : SMALL_LETTER;
+        if (roomMm(arm.rightRad(), letter, fromMm) < letter) {
             return below;
         }
         Axis line = axis(arm).moved(reachMm - MARGIN - letter, -sideMm - MARGIN - letter);
-        Relief arrow = below.cover(line.area(0, 0, letter, letter / 2, 0, letter), top);
-        return room < width + letter + 2 ? arrow : letters.write(arrow, text, line.moved(-2 - width, 0));
+        Relief arrow = below.cover(
+                line.area(0, 0, letter, letter / 2, 0, letter),
+                letters(letter, heightMm).top());
+        double back = -GAP - letters(letter, heightMm).widthMm(text);
+        return named > 0 ? letters(letter, heightMm).write(arrow, text, line.moved(back, 0)) : arrow;
     }
 
-    /** A flap between the first arm and its right neighbour, for a text that finds no room beside it; walls come later. */
-    Relief flap(Relief below, String text, double heightMm, double fromMm) {
+    /** Whether the arrow beside the first arm has room for a text before it. */
+    boolean isNamed(String text, double fromMm) {
+        return startLetterMm(text, fromMm) > 0;
+    }
+
+    /** Whether an arm has room for its mark. */
+    boolean isMarked(Arm arm, double fromMm) {
+        return letterMm(arm.mark(), arm.leftRad(), fromMm) > 0;
+    }
+
+    /** A flap before the first arm with a text, and an arrow that points to the arm; walls come later. */
+    Relief flap(Relief below, String text, double heightMm) {
         Arm arm = arms.get(0);
-        Letters letters = new Letters(SMALL_LETTER, Plane.level(heightMm + Letters.RAISED));
+        Letters letters = letters(SMALL_LETTER, heightMm);
         double width = letters.widthMm(text);
-        if (roomMm(arm.rightRad(), SMALL_LETTER, fromMm) >= width + SMALL_LETTER + 2) {
-            return below;
-        }
         double half = SMALL_LETTER / 2 + 1.5;
         Axis line = axis(arm).turned(-arm.rightRad());
         double beside = (sideMm + half) / StrictMath.sin(arm.rightRad());
         double from = Math.max(beside, Math.min(reachMm, footMm / StrictMath.sin(arm.rightRad())));
-        Relief flap = below.cover(line.box(0, from + width + 3, -half, half), Plane.level(heightMm));
-        return letters.write(flap, text, line.moved(from + 1.5, -SMALL_LETTER / 2));
+        double end = from + width + GAP + SMALL_LETTER + 3;
+        Axis arrow = line.moved(from + 1.5 + width + GAP, -SMALL_LETTER / 2);
+        Relief flap = below.cover(line.box(0, end, -half, half), Plane.level(heightMm));
+        return letters.write(flap, text, line.moved(from + 1.5, -SMALL_LETTER / 2))
+                .cover(arrow.area(0, 0, SMALL_LETTER, 0, SMALL_LETTER / 2, SMALL_LETTER), letters.top());
+    }
+
+    private static Letters letters(double sizeMm, double heightMm) {
+        return new Letters(sizeMm, Plane.level(heightMm + Letters.RAISED));
+    }
+
+    /** The largest letters that have room beside an arm; 0 for none. */
+    private double letterMm(String text, double toNeighbourRad, double fromMm) {
+        return largest(letter ->
+                roomMm(toNeighbourRad, letter, fromMm) >= letters(letter, 0).widthMm(text));
+    }
+
+    private double startLetterMm(String text, double fromMm) {
+        double right = arms.get(0).rightRad();
+        return largest(
+                letter -> roomMm(right, letter, fromMm) >= letters(letter, 0).widthMm(text) + letter + GAP);
+    }
+
+    private static double largest(DoublePredicate fits) {
+        return fits.test(LETTER) ? LETTER : fits.test(SMALL_LETTER) ? SMALL_LETTER : 0;
     }
 
     /** What is free for letters beside an arm, along it. */

@@ -14,6 +14,8 @@ final class BlockShape {
     private static final double LETTER = 6;
     /** How far a rail is held at least. */
     private static final double HOLD = 40;
+    /** How far the rib on a mitre block stands out, and half of how wide it is. */
+    private static final double RIB = 2.4;
 
     private final PrintPlate plate;
 
@@ -25,7 +27,8 @@ final class BlockShape {
      * A channel that is printed standing: the rail runs upwards in it, and its top is the plane of the cut. The outer
      * face lies against the long wall. At a rail's start, seen from above, its depth runs to the left; at its end, to the
      * right. Along the rail the cut falls back by {@code tan g} a millimetre of depth and {@code tan b / cos g} of width.
-     * A thin plate at the other end, beside the channel, bears the mark.
+     * A thin plate at the other end, beside the channel, bears the mark. A rib on the back of the long wall runs to the
+     * top outer arris, the one that goes from node to node: there lengths are measured, and there the saw begins.
      */
     Relief mitre(Jig.Mitre jig) {
         double wall = Math.max(plate.wallMm(), 2.4);
@@ -34,7 +37,11 @@ final class BlockShape {
         double across = StrictMath.tan(jig.gaugeRad()) * (jig.start() ? 1 : -1);
         double away = -StrictMath.tan(jig.bladeTiltRad()) / StrictMath.cos(jig.gaugeRad());
         double height = HOLD - Math.min(0, across * wide) - Math.min(0, away * deep);
+        double arris = wall + plate.clearanceMm();
+        double rib = jig.start() ? wide - arris : arris;
+        Plane cut = Axis.towards(0).slope(height, across, away);
         return tag(wide, deep, jig.mark())
+                .cover(Axis.from(rib, 0, 0).area(-RIB, wall / 2, -RIB, 0, 0, -RIB, RIB, 0, RIB, wall / 2), cut)
                 .cover(
                         Axis.towards(0)
                                 .area(
@@ -54,7 +61,7 @@ final class BlockShape {
                                         deep,
                                         0,
                                         deep),
-                        Axis.towards(0).slope(height, across, away));
+                        cut);
     }
 
     /** A plate to the right of a block, with the words of a mark below each other. */

@@ -79,7 +79,9 @@ final class CradleShape {
         for (Arm arm : jig.arms()) {
             relief = near.mark(relief, arm, base, 0);
         }
-        return near.start(relief, jig.mark(), base, 0);
+        relief = near.start(relief, jig.mark(), base, 0);
+        boolean all = near.isNamed(jig.mark(), 0) && jig.arms().stream().allMatch(arm -> near.isMarked(arm, 0));
+        return all || jig.flat().isPresent() ? relief : new WellMarks(plan, base, wellMm()).write(relief, jig.mark());
     }
 
     private double tableMm(Jig.Flat flat) {
@@ -109,8 +111,22 @@ final class CradleShape {
         for (Arm arm : jig.arms()) {
             relief = plan.mark(seat.trough(relief, run(arm)), arm, base, lettersFromMm(arm));
         }
-        relief = plan.start(relief, jig.mark(), base, lettersFromMm(jig.arms().get(0)));
+        relief = jig.cut().isPresent() ? names(relief) : start(relief);
         return jig.flat().isPresent() ? bolts(relief) : centreHole(relief);
+    }
+
+    private Relief start(Relief below) {
+        double from = lettersFromMm(jig.arms().get(0));
+        return plan.start(below, jig.mark(), base, from);
+    }
+
+    /** On each cradle that is cut off, so that those of two jigs are not mixed. */
+    private Relief names(Relief below) {
+        Relief relief = below;
+        for (Arm arm : jig.arms()) {
+            relief = plan.name(relief, arm, jig.mark(), base, lettersFromMm(arm));
+        }
+        return relief;
     }
 
     private double lettersFromMm(Arm arm) {

@@ -82,6 +82,10 @@ final class Letters {
         return all;
     }
 
+    Plane top() {
+        return top;
+    }
+
     private double unit() {
         return heightMm / UNITS;
     }

@@ -45,6 +45,11 @@ record Seat(StrutSection strut, double clearanceMm, double wallMm, double liftMm
         return strut.widthMm() / 2 + clearanceMm;
     }
 
+    /** From the strut's axis to the bottom of the trough, with no lift. */
+    double depthMm() {
+        return strut.depthMm() / 2 + clearanceMm;
+    }
+
     double outerMm() {
         return innerMm() + wallMm;
     }

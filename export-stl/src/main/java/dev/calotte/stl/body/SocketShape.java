@@ -10,7 +10,8 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * A hub with a socket for each strut, in two halves that meet in the struts' axes; a screw holds them together. The
  * inner half stands on its inside, the outer half on its outside, so both print without supports and their sockets come
- * out round. The inner half carries the marks.
+ * out round. The inner half carries the marks: an arrow beside the first socket or, where that has no room, on a flap
+ * before it; from there they are read counter-clockwise.
  */
 final class SocketShape {
 
@@ -21,14 +22,12 @@ final class SocketShape {
 
     private final Jig.Socket jig;
     private final Seat seat;
-    private final double fromMm;
     private final double reachMm;
 
     SocketShape(Jig.Socket jig, PrintPlate plate) {
         this.jig = jig;
         this.seat = new Seat(jig.strut(), plate.clearanceMm(), plate.wallMm(), 0);
         double steepest = jig.arms().stream().mapToDouble(Arm::tiltRad).max().orElseThrow();
-        this.fromMm = jig.endMm() * StrictMath.cos(steepest);
         this.reachMm = (jig.endMm() + jig.depthMm()) * StrictMath.cos(steepest);
     }
 
@@ -58,18 +57,28 @@ final class SocketShape {
         double node =
                 arms.stream().mapToDouble(arm -> nodeOver(arm, sign)).max().orElseThrow();
         Relief relief = plan.foot(BASE, SCREW_HOLE / 2 + seat.wallMm());
-        relief = inner ? plan.flap(relief, hub(), BASE, fromMm) : relief;
+        boolean flap = inner && !plan.isNamed(hub(), startMm(arms.get(0)));
+        relief = flap ? plan.flap(relief, hub(), BASE) : relief;
+        // where no strut is, so that what is between the first and the last hangs together
+        double nearest = arms.stream().mapToDouble(this::startMm).min().orElseThrow();
+        double disc = Math.min(seat.outerMm(), nearest) * StrictMath.cos(Math.PI / 24);
+        relief = relief.cover(plan.middle().disc(disc, 24), Plane.level(node));
         for (Arm arm : arms) {
-            Geometry block = plan.ownBox(arm, 0, fromMm, seat.outerMm());
+            Geometry block = plan.ownBox(arm, 0, startMm(arm), seat.outerMm());
             relief = relief.cover(block, Plane.level(node));
             relief = seat.walls(relief, run(plan, arm, sign, node), area -> plan.own(arm, area));
         }
         for (Arm arm : arms) {
             relief = seat.trough(relief, run(plan, arm, sign, node));
-            relief = inner ? plan.mark(relief, arm, BASE, fromMm) : relief;
+            relief = inner ? plan.mark(relief, arm, BASE, startMm(arm)) : relief;
         }
-        relief = inner ? plan.start(relief, hub(), BASE, fromMm) : relief;
+        relief = inner && !flap ? plan.start(relief, hub(), BASE, startMm(arms.get(0))) : relief;
         return relief.open(plan.middle().disc(SCREW_HOLE / 2, 24));
+    }
+
+    /** Where a socket begins, in plan: the lowest line of a strut reaches furthest in. */
+    private double startMm(Arm arm) {
+        return jig.endMm() * StrictMath.cos(arm.tiltRad()) - jig.strut().depthMm() / 2 * StrictMath.sin(arm.tiltRad());
     }
 
     private String hub() {
@@ -78,13 +87,15 @@ final class SocketShape {
 
     private Seat.Run run(ArmPlan plan, Arm arm, int sign, double node) {
         double rise = -sign * StrictMath.tan(arm.tiltRad());
-        return new Seat.Run(plan.axis(arm), node, rise, fromMm, reachMm);
+        return new Seat.Run(plan.axis(arm), node, rise, startMm(arm), reachMm);
     }
 
     /** How high the node stands so that the lowest place of an arm's socket leaves enough below it. */
     private double nodeOver(Arm arm, int sign) {
         double tangent = StrictMath.tan(arm.tiltRad());
-        double lowest = sign > 0 ? reachMm * tangent : -fromMm * tangent;
-        return BASE + seat.innerMm() / StrictMath.cos(arm.tiltRad()) + lowest;
+        double lowest = sign > 0 ? reachMm * tangent : -startMm(arm) * tangent;
+        double over = seat.depthMm() / StrictMath.cos(arm.tiltRad()) + lowest;
+        // steep sockets rise so much that nothing would be left under the node
+        return BASE + Math.max(seat.wallMm(), over);
     }
 }

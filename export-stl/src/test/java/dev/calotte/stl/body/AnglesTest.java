@@ -118,7 +118,7 @@ class AnglesTest {
                     StrictMath.cos(arm.tiltRad()), outwards, -sign * StrictMath.sin(arm.tiltRad()), Vector3D.PLUS_K);
             List<Vector3D> normals = Sound.facets(half).stream()
                     .map(Sound::normal)
-                    .filter(n -> n.getNorm() > 20)
+                    .filter(n -> n.getNorm() > 30)
                     .filter(n -> n.normalize().getZ() > 0.2 && n.normalize().getZ() < 0.9999)
                     .filter(n -> Math.abs(n.normalize().dotProduct(along)) < 1e-3)
                     .toList();
@@ -240,8 +240,15 @@ class AnglesTest {
     private static Vector3D top(Mesh mesh) {
         double right = mostOfBlock(mesh, Vector3D::getX);
         double away = mostOfBlock(mesh, Vector3D::getY);
-        Vector3D corner = highest(mesh, 0, 0);
-        return highest(mesh, right, 0)
+        // the rib stands out by 2.4 mm before the long wall
+        double near = Sound.facets(mesh).stream()
+                .flatMap(Stream::of)
+                .filter(v -> v.getX() == 0)
+                .mapToDouble(Vector3D::getY)
+                .min()
+                .orElseThrow();
+        Vector3D corner = highest(mesh, 0, near);
+        return highest(mesh, right, near)
                 .subtract(corner)
                 .crossProduct(highest(mesh, 0, away).subtract(corner))
                 .normalize();

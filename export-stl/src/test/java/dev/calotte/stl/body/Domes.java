@@ -35,6 +35,13 @@ final class Domes {
             Bed.USUAL,
             Optional.of(new JigSpec.Sockets(StrutSection.round(16), 40, 4)));
 
+    static final JigSpec SMALL_SOCKETS = new JigSpec(
+            Optional.of(StrutSection.round(23.4)),
+            0.2,
+            1.6,
+            Bed.USUAL,
+            Optional.of(new JigSpec.Sockets(StrutSection.round(6), 12, 10)));
+
     private Domes() {}
 
     static Dome dome(int frequency) {

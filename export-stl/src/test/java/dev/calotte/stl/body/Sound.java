@@ -6,6 +6,7 @@ import dev.calotte.document.Mesh;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /** Whether a mesh is one closed body that faces outwards and does not cross itself, found without its maker's help. */
@@ -177,5 +178,13 @@ final class Sound {
     private static double volume(Vector3D a, Vector3D b, Vector3D c, Vector3D d) {
         double volume = b.subtract(a).crossProduct(c.subtract(a)).dotProduct(d.subtract(a));
         return Math.abs(volume) < 1e-6 ? 0 : volume;
+    }
+
+    /** The area of what looks up at a height. */
+    static double levelMm2(Mesh mesh, double height) {
+        return facets(mesh).stream()
+                .filter(facet -> Stream.of(facet).allMatch(v -> Math.abs(v.getZ() - height) < 1e-3))
+                .mapToDouble(facet -> normal(facet).getZ() / 2)
+                .sum();
     }
 }

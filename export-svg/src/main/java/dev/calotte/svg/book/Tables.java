@@ -21,6 +21,9 @@ final class Tables {
     Element element(Table table) {
         Element listed = Html.styled("div", "listed");
         Element element = Html.of("table");
+        if (table.columns().size() == 2 && table.rows().stream().noneMatch(this::isShown)) {
+            element.addClass("pair");
+        }
         if (!table.heading().isEmpty()) {
             Html.line(element, Html.of("caption", table.heading()));
         }

@@ -27,6 +27,9 @@ final class TickLists {
         bar.appendChild(Html.button("clear", "Clear these ticks").attr("hidden", ""));
         Html.line(part, bar);
         Element items = Html.of("ol");
+        if (list.ticks().stream().anyMatch(tick -> tick.picture().isPresent())) {
+            items.addClass("pictured");
+        }
         for (Tick tick : list.ticks()) {
             Html.line(items, item(tick));
         }

@@ -3,6 +3,7 @@
 // Okabe and Ito, Color Universal Design, 2008
 const COLOURS = ['#E69F00', '#56B4E9', '#009E73', '#F0E442', '#0072B2', '#D55E00', '#CC79A7', '#000000'];
 const SHADES = 16;
+const HATCH = 9;
 const FONT = 'system-ui, sans-serif';
 
 const rgb = (hex) => [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16));
@@ -19,6 +20,24 @@ function inks(element) {
     strong: [paper, ...COLOURS].map((colour) => mixed(colour, paper, colour === paper ? 1 : 0.4)),
     shades: Array.from({ length: SHADES + 1 }, (_, i) => mixed(ink, paper, 0.16 + 0.84 * (i / SHADES) ** 1.5)),
   };
+}
+
+// Lines that rise on left twins and fall on right ones, as in the drawings.
+function hatches(context, ink) {
+  return Object.fromEntries([['L', 1], ['R', -1]].map(([hand, rise]) => {
+    const tile = document.createElement('canvas');
+    tile.width = tile.height = HATCH;
+    const pen = tile.getContext('2d');
+    pen.strokeStyle = ink;
+    pen.lineWidth = 1;
+    pen.beginPath();
+    for (const off of [-HATCH, 0, HATCH]) {
+      pen.moveTo(off - 1, rise > 0 ? HATCH + 1 : -1);
+      pen.lineTo(off + HATCH + 1, rise > 0 ? -1 : HATCH + 1);
+    }
+    pen.stroke();
+    return [hand, context.createPattern(tile, 'repeat')];
+  }));
 }
 
 const byColour = (list, colour) => list[colour ? 1 + (colour - 1) % COLOURS.length : 0];
@@ -84,7 +103,7 @@ function inOrder(scene, at, layers) {
 
 class Brush {
   constructor(context, scene, inkSet) {
-    Object.assign(this, { context, scene, inks: inkSet });
+    Object.assign(this, { context, scene, inks: inkSet, hatches: hatches(context, inkSet.ink) });
   }
 
   clear(size) {
@@ -119,6 +138,11 @@ class Brush {
     context.globalAlpha = facing(piece, this.at) > 0 ? 0.86 : 0.5;
     context.fillStyle = byColour(chosen ? this.inks.strong : this.inks.fills, piece.colour);
     context.fill();
+    if (piece.hand && facing(piece, this.at) > 0) {
+      context.globalAlpha = 0.28;
+      context.fillStyle = this.hatches[piece.hand];
+      context.fill();
+    }
     context.globalAlpha = 1;
     if (bare) this.line(piece, 1);
   }

@@ -12,6 +12,7 @@ function readScene(holder) {
       colour: data.kinds[kind][1],
       about: data.abouts[about],
       type: TYPES[Math.min(places.length, 3)],
+      hand: places.length > 2 ? handOf(data.kinds[kind][0]) : '',
     })),
   };
   measure(scene);
@@ -19,6 +20,9 @@ function readScene(holder) {
   scene.step = meanLength(scene);
   return scene;
 }
+
+// Twins share their colour; the letter of their kind tells the left one from the right one.
+const handOf = (kind) => (/\d([LR])$/.exec(kind) || [])[1] || '';
 
 // The axis through the middle, and how far the scene reaches from it.
 function measure(scene) {
