@@ -17,6 +17,9 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  */
 final class PatternShape {
 
+    /** Less than this part of the radius is rounding. */
+    private static final double NOTHING = 1e-9;
+
     private final Cover cover;
     private final String mark;
     private final List<Side> sides;
@@ -127,11 +130,23 @@ final class PatternShape {
         if (relief > 0) {
             limit = Math.min(limit, axis(corner, planeMm).dotProduct(outward) - relief);
         }
+        if (beyond(outline, outward, limit) <= NOTHING * radiusMm) {
+            return outline;
+        }
         List<Vector2D> left = outline.clipped(outward, limit);
         if (left.size() < 3 || !keepsSides(left, net)) {
             throw usedUp("hub-relief", "its hub relief", relief, "Make the relief smaller");
         }
         return Polygon.of(left);
+    }
+
+    /** How far a polygon reaches beyond a line; a cut that only touches a corner would leave a side without length. */
+    private static double beyond(Polygon polygon, Vector2D outward, double limit) {
+        return polygon.corners().stream()
+                        .mapToDouble(corner -> corner.dotProduct(outward))
+                        .max()
+                        .orElseThrow()
+                - limit;
     }
 
     /** Whether something is left of all three cut edges. */
@@ -140,7 +155,7 @@ final class PatternShape {
             Vector2D outward = net.outward(side);
             double line = net.corner(side).dotProduct(outward) + allowance(side);
             long on = left.stream()
-                    .filter(point -> Math.abs(point.dotProduct(outward) - line) < 1e-9 * radiusMm)
+                    .filter(point -> Math.abs(point.dotProduct(outward) - line) < NOTHING * radiusMm)
                     .count();
             if (on < 2) {
                 return false;

@@ -116,6 +116,23 @@ class PatternShapeTest {
         assertThat(lost).isCloseTo(3 * 12 * 12 * Math.tan(Math.toRadians(30)), within(1e-6));
     }
 
+    /** At corners of 60 degrees beside a side without allowance, the blunt cut only touches the pointed corner. */
+    @Test
+    void aBluntCutThatOnlyTouchesACornerLeavesNoSideWithoutLength() {
+        DomeSpec spec = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(1), Size.radius(1737));
+        Parts cap = Parts.of(Dome.of(spec.withKeep(new Keep.Rows(1, 3))), Joinery.nodeToNode());
+        for (double seam : new double[] {0.1, 7, 15}) {
+            Cover cover = cover(Allowances.of(seam, 0).withCorner(Corner.BLUNT));
+            for (Pattern pattern : Patterns.of(cap, cover).list()) {
+                Polygon outline = pattern.whole().outline();
+                for (int c = 0; c < outline.size(); c++) {
+                    assertThat(outline.corner(c).distance(outline.corner(c + 1)))
+                            .isGreaterThan(seam / 2);
+                }
+            }
+        }
+    }
+
     @Test
     void aHubReliefClearsTheAxisAndNoMore() {
         for (double plane : new double[] {0, 40, -20}) {
