@@ -8,7 +8,9 @@ import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nam
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
@@ -17,8 +19,19 @@ import java.util.Random;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /** The rules between the modules; those inside core stand there. */
-@AnalyzeClasses(packages = "dev.calotte", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = "dev.calotte",
+        importOptions = {DoNotIncludeTests.class, HouseTest.NoToolsOfTests.class})
 class HouseTest {
+
+    /** What core lends to the tests of other modules. */
+    static final class NoToolsOfTests implements ImportOption {
+
+        @Override
+        public boolean includes(Location location) {
+            return !location.contains("dev/calotte/testing");
+        }
+    }
 
     private static final String[] FORMATS = {"dev.calotte.dxf..", "dev.calotte.svg..", "dev.calotte.stl.."};
 

@@ -3,8 +3,10 @@ package dev.calotte.parts;
 import dev.calotte.geometry.Boundary;
 import dev.calotte.geometry.Polygon;
 import dev.calotte.geometry.SelfCrossing;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -37,6 +39,21 @@ public record PlateBlank(String name, Line rim, List<Line> holes) {
         public Line {
             corners = List.copyOf(corners);
             bulges = List.copyOf(bulges);
+        }
+
+        /**
+         * A line from numbers.
+         *
+         * @param xy x and y of each corner in millimetres
+         * @param bulges one for each corner
+         * @param straight nearly the same without arcs, counter-clockwise
+         * @return the line
+         */
+        public static Line of(double[] xy, double[] bulges, Polygon straight) {
+            List<Vector2D> corners = IntStream.range(0, xy.length / 2)
+                    .mapToObj(c -> new Vector2D(xy[2 * c], xy[2 * c + 1]))
+                    .toList();
+            return new Line(corners, Arrays.stream(bulges).boxed().toList(), straight);
         }
 
         Boundary boundary() {

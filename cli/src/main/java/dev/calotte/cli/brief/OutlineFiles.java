@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import java.util.stream.IntStream;
 
 /**
  * Files with outlines that a brief names. Their paths begin at the folder of the brief and may lead out of it, since who
@@ -92,13 +92,9 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     }
 
     private static PlateBlank.Line line(Path path) throws IOException {
-        List<Vector2D> corners = new ArrayList<>();
-        List<Double> bulges = new ArrayList<>();
-        for (int c = 0; c < path.size(); c++) {
-            corners.add(new Vector2D(path.x(c), path.y(c)));
-            bulges.add(path.bulge(c));
-        }
-        return new PlateBlank.Line(corners, bulges, polygon(Border.measurable(path)));
+        double[] bulges =
+                IntStream.range(0, path.size()).mapToDouble(path::bulge).toArray();
+        return PlateBlank.Line.of(xy(path), bulges, polygon(Border.measurable(path)));
     }
 
     private java.nio.file.Path path(String text) {
@@ -140,14 +136,18 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         return polygon;
     }
 
-    private static Polygon polygon(Path border) throws IOException {
-        double[] xy = new double[2 * border.size()];
-        for (int c = 0; c < border.size(); c++) {
-            xy[2 * c] = border.x(c);
-            xy[2 * c + 1] = border.y(c);
+    private static double[] xy(Path path) {
+        double[] xy = new double[2 * path.size()];
+        for (int c = 0; c < path.size(); c++) {
+            xy[2 * c] = path.x(c);
+            xy[2 * c + 1] = path.y(c);
         }
+        return xy;
+    }
+
+    private static Polygon polygon(Path border) throws IOException {
         try {
-            return Polygon.of(xy);
+            return Polygon.of(xy(border));
         } catch (IllegalArgumentException nothingInside) {
             throw new IOException("the outline encloses no area, or crosses itself.", nothingInside);
         }
