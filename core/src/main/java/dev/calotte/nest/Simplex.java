@@ -15,6 +15,12 @@ final class Simplex {
     private static final double FORBIDDING = 1e6;
     private static final int PATIENCE = 40;
 
+    /** So many steps without gain, even under Bland's rule, are rounding. */
+    private static final int STUCK = 10_000;
+
+    /** What a sum of products loses, as a part of its largest term. */
+    private static final double LOSS = 1e-15;
+
     private final Programme columns;
     private final BitSet closed;
     private final int kinds;
@@ -58,7 +64,7 @@ final class Simplex {
     void minimise() {
         double[] prices = prices();
         int entering = entering(prices);
-        while (entering != Integer.MIN_VALUE) {
+        while (entering != Integer.MIN_VALUE && idle < STUCK) {
             double[] direction = direction(entering);
             int leaving = leaving(direction);
             if (leaving < 0) {
@@ -96,7 +102,8 @@ final class Simplex {
 
     private int entering(double[] prices) {
         int best = Integer.MIN_VALUE;
-        double most = ROUNDING * (1 + dearest);
+        // with artificial columns in the basis prices are large, and their differences are rounded
+        double most = Math.max(ROUNDING * (1 + dearest), LOSS * size * largest(prices));
         work += (long) columns.count() * size;
         for (int j = 0; j < columns.count(); j++) {
             double gain = closed.get(j) ? 0 : worth(prices, columns.column(j)) - columns.cost(j);
@@ -113,6 +120,14 @@ final class Simplex {
             }
         }
         return best;
+    }
+
+    private static double largest(double[] prices) {
+        double largest = 0;
+        for (double price : prices) {
+            largest = Math.max(largest, Math.abs(price));
+        }
+        return largest;
     }
 
     private static double worth(double[] prices, double[] column) {
