@@ -6,6 +6,7 @@ module dev.calotte.cli {
     requires dev.calotte.export.stl;
     requires dev.calotte.export.svg;
     requires info.picocli;
+    requires java.xml;
     requires org.apache.commons.text;
     requires org.snakeyaml.engine.v2;
 

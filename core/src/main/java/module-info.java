@@ -6,6 +6,7 @@ module dev.calotte.core {
     exports dev.calotte.bill;
     exports dev.calotte.book;
     exports dev.calotte.caution;
+    exports dev.calotte.check;
     exports dev.calotte.choose;
     exports dev.calotte.compare;
     exports dev.calotte.contour;
@@ -27,5 +28,7 @@ module dev.calotte.core {
     exports dev.calotte.units;
 
     uses dev.calotte.export.Exporter;
-    uses dev.calotte.export.OutlineReader;
+    uses dev.calotte.export.ShapeReader;
+    uses dev.calotte.export.SolidReader;
+    uses dev.calotte.export.WireReader;
 }

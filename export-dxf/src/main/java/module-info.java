@@ -1,4 +1,4 @@
-/** Writes DXF files, and reads outlines from them. */
+/** Writes DXF files, and reads lines and wireframes from them. */
 module dev.calotte.export.dxf {
     requires transitive dev.calotte.core;
 
@@ -6,6 +6,8 @@ module dev.calotte.export.dxf {
 
     provides dev.calotte.export.Exporter with
             dev.calotte.dxf.DxfExporter;
-    provides dev.calotte.export.OutlineReader with
-            dev.calotte.dxf.DxfOutlineReader;
+    provides dev.calotte.export.ShapeReader with
+            dev.calotte.dxf.DxfShapeReader;
+    provides dev.calotte.export.WireReader with
+            dev.calotte.dxf.DxfWireReader;
 }

@@ -1,4 +1,4 @@
-/** Models jigs and writes STL and 3MF files. */
+/** Models jigs and writes STL and 3MF files, and reads STL files. */
 module dev.calotte.export.stl {
     requires transitive dev.calotte.core;
     requires org.locationtech.jts;
@@ -7,4 +7,6 @@ module dev.calotte.export.stl {
 
     provides dev.calotte.export.Exporter with
             dev.calotte.stl.StlExporter;
+    provides dev.calotte.export.SolidReader with
+            dev.calotte.stl.StlSolidReader;
 }

@@ -1,6 +1,7 @@
-/** Writes SVG files and the build book. */
+/** Writes SVG files and the build book, and reads lines from SVG files. */
 module dev.calotte.export.svg {
     requires transitive dev.calotte.core;
+    requires java.xml;
     requires org.jsoup;
 
     exports dev.calotte.svg;
@@ -9,4 +10,6 @@ module dev.calotte.export.svg {
     provides dev.calotte.export.Exporter with
             dev.calotte.svg.SvgExporter,
             dev.calotte.svg.book.BookExporter;
+    provides dev.calotte.export.ShapeReader with
+            dev.calotte.svg.read.SvgShapeReader;
 }

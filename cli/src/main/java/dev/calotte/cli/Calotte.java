@@ -11,16 +11,18 @@ import picocli.CommandLine.IVersionProvider;
         mixinStandardHelpOptions = true,
         versionProvider = Calotte.Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ShowCommand.class, MakeCommand.class, CompareCommand.class},
+        subcommands = {ShowCommand.class, MakeCommand.class, CompareCommand.class, CheckCommand.class},
         footer = {
             "",
-            "Exit codes: 0 done; 1 a fault of the program; 2 a problem in the brief or the command line.",
+            "Exit codes: 0 done; 1 a fault of the program; 2 a problem in the brief or the command line;",
+            "3 check found something wrong.",
             "Geometry only: loads, joints and foundations are not checked."
         })
 public final class Calotte implements Runnable {
 
     static final int FAULT = 1;
     static final int PROBLEM = 2;
+    static final int FOUND = 3;
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -41,7 +43,8 @@ public final class Calotte implements Runnable {
      * Runs the command.
      *
      * @param arguments what stands behind the command's name
-     * @return the exit code: 0 done, 1 a fault of the program, 2 a problem in the brief or the command line
+     * @return the exit code: 0 done, 1 a fault of the program, 2 a problem in the brief or the command line, 3
+     *     the check of a result found something wrong
      */
     public static int run(String... arguments) {
         return commandLine().execute(arguments);
@@ -60,7 +63,7 @@ public final class Calotte implements Runnable {
     /** Without a subcommand there is nothing to run. */
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: show, make or compare.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: show, make, compare or check.");
     }
 
     /** The version of the program, from the jar's manifest. */

@@ -25,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -37,6 +38,8 @@ import picocli.CommandLine.Spec;
         description = "Writes everything for the dome of a brief into a folder, all of it or nothing.",
         mixinStandardHelpOptions = true)
 final class MakeCommand implements Callable<Integer> {
+
+    private static final String DOME = "dome.json";
 
     @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
     private Path brief;
@@ -68,11 +71,15 @@ final class MakeCommand implements Callable<Integer> {
     private void write(Design design, BriefText text) {
         Path target = out == null ? Path.of(nameOf(brief)) : out;
         ResultFolder.write(target, folder -> {
-            folder.add("dome.json", stream -> DomeJson.write(design, stream));
             if (design.project().wants(Section.TABLES)) {
                 addTables(design, folder);
             }
             addDocuments(design, text.source(), folder);
+            // last, because it names all others
+            List<String> names = Stream.concat(folder.names().stream(), Stream.of(DOME))
+                    .sorted()
+                    .toList();
+            folder.add(DOME, stream -> DomeJson.write(design, new DomeJson.Origin(text.sha256(), names), stream));
         });
         spec.commandLine().getOut().println("Written to " + target);
         spec.commandLine().getOut().flush();
@@ -91,7 +98,7 @@ final class MakeCommand implements Callable<Integer> {
         }
     }
 
-    private void addDocuments(Design design, String source, ResultFolder folder) throws IOException {
+    private void addDocuments(Design design, String source, ResultFolder folder) {
         Exporters exporters = Exporters.installed();
         Contents contents = new Contents(
                 design.project().title(),

@@ -137,7 +137,7 @@ class BookFilesTest {
         Path out = folder.resolve("out");
         assertThat(Runs.run("make", file.toString(), "--out", out.toString()).code())
                 .isZero();
-        assertThat(Runs.contents(out).keySet()).containsExactly("dome.json");
+        assertThat(Runs.contents(out).keySet()).containsExactly("SHA256SUMS", "dome.json");
     }
 
     private static String mm(JsonNode length) {

@@ -29,7 +29,7 @@ class JigFilesTest {
 
     @Test
     void withoutTheSectionThereIsNoJig() throws IOException {
-        assertThat(made(SMALL)).containsExactly("dome.json", "stl/model.stl");
+        assertThat(made(SMALL)).containsExactly("SHA256SUMS", "dome.json", "stl/model.stl");
     }
 
     @Test

@@ -34,6 +34,7 @@ class MakeCommandTest {
         assertThat(Runs.contents(out).keySet())
                 .filteredOn(name -> !name.startsWith("svg/templates/"))
                 .containsExactly(
+                        "SHA256SUMS",
                         "build-book.html",
                         "dome.json",
                         "dxf/frame-3d.dxf",
@@ -172,7 +173,8 @@ class MakeCommandTest {
     void onlyTheFilesThatAreAskedForAreWritten() throws IOException {
         Path brief = brief(SMALL + "files: [stl]\n");
         make(brief, folder.resolve("out"));
-        assertThat(Runs.contents(folder.resolve("out")).keySet()).containsExactly("dome.json", "stl/model.stl");
+        assertThat(Runs.contents(folder.resolve("out")).keySet())
+                .containsExactly("SHA256SUMS", "dome.json", "stl/model.stl");
     }
 
     @Test

@@ -95,6 +95,24 @@ class OutlineFilesTest {
         return true;
     }
 
+    private static String svg(String lines) {
+        return "<svg xmlns='http://www.w3.org/2000/svg' width='2440mm' height='1220mm' viewBox='0 0 2440 1220'>" + lines
+                + "</svg>";
+    }
+
+    /** The same offcut as a drawing program saves it, y downwards. */
+    @Test
+    void anOffcutMayBeAnSvgFile() throws IOException {
+        Files.writeString(folder.resolve("offcut.dxf"), dxf(polyline("0", L_SHAPE)));
+        Files.writeString(
+                folder.resolve("offcut.svg"), svg("<g id='yard'><path d='M0 1220h2440v-520H1240V0H0z'/></g>"));
+        Runs.Result one = show("{ outline: offcut.dxf, have: 20 }");
+        Runs.Result other = show("{ outline: offcut.svg, have: 20 }");
+        assertThat(other.err()).isEmpty();
+        assertThat(other.out()).contains("times offcut.svg for 40 pieces");
+        assertThat(other.out()).isEqualTo(one.out().replace("offcut.dxf", "offcut.svg"));
+    }
+
     @Test
     void offcutsAreNotCutPatchByPatch() throws IOException {
         Files.writeString(folder.resolve("offcut.dxf"), dxf(polyline("0", L_SHAPE)));
@@ -146,9 +164,11 @@ class OutlineFilesTest {
                 folder.resolve("hole.dxf"), dxf(polyline("0", L_SHAPE), polyline("0", 300, 300, 400, 300, 400, 400)));
         Files.writeString(
                 folder.resolve("bow.dxf"), dxf(polyline("0", 0, 0, 900, 0, 300, 600, 600, 700, 0, 300, 500, -50)));
+        Files.writeString(folder.resolve("curved.svg"), svg("<path d=\"M0 0C9 9 9 9 500 0L500 500Z\"/>"));
         assertRefused("{ outline: gone.dxf }", "gone.dxf is not there.");
         assertRefused("{ outline: folder.dxf }", "folder.dxf is not a file.");
-        assertRefused("{ outline: plan.svg }", "no outline is read from plan.svg.");
+        assertRefused("{ outline: plan.pdf }", "no outline is read from plan.pdf.");
+        assertRefused("{ outline: curved.svg }", "curved.svg: line 1: the command C of a path cannot be read");
         assertRefused("{ outline: broken.dxf }", "broken.dxf: line 3:");
         assertRefused("{ outline: empty.dxf }", "there is no outline in it.");
         assertRefused("{ outline: two.dxf }", "there is more than one outline, another at (3000, 0) mm.");

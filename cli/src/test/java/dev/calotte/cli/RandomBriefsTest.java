@@ -45,6 +45,8 @@ class RandomBriefsTest {
         Path brief = Files.writeString(folder.resolve("brief.yaml"), text);
         Runs.Result result = Runs.run("make", brief.toString(), "--out", out.toString(), "--steps", STEPS);
         if (result.code() == 0) {
+            Runs.Result checked = Runs.run("check", out.toString());
+            assertThat(checked.code()).as(checked.out() + checked.err()).isZero();
             return true;
         }
         assertThat(result.code()).as(result.err()).isEqualTo(Calotte.PROBLEM);

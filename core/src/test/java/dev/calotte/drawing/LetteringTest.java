@@ -147,7 +147,7 @@ class LetteringTest {
         return last.size() == 3 && Math.abs(last.x(1) - shaft.x(0)) + Math.abs(last.y(1) - shaft.y(0)) < 1e-6 ? 3 : 0;
     }
 
-    private static List<Path> letters(Part part) {
+    static List<Path> letters(Part part) {
         List<Path> engraved = engraved(part);
         return engraved.subList(0, engraved.size() - arrow(engraved)).stream()
                 .filter(path -> !isNotch(path, part))

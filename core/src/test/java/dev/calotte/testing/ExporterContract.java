@@ -7,10 +7,7 @@ import dev.calotte.export.Exporter;
 import dev.calotte.export.Exporters;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.lang.module.ModuleDescriptor;
-import java.net.URL;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,10 +20,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What every exporter promises; the test of a format extends it with its exporter and documents that it accepts. */
 public abstract class ExporterContract {
 
-    private static final String SERVICE = Exporter.class.getName();
-
     private final Exporter exporter;
     private final List<? extends Document> documents;
+    private final Services services;
     private final Locale locale = Locale.getDefault();
     private final TimeZone zone = TimeZone.getDefault();
 
@@ -39,6 +35,7 @@ public abstract class ExporterContract {
     protected ExporterContract(Exporter exporter, List<? extends Document> documents) {
         this.exporter = exporter;
         this.documents = documents;
+        this.services = new Services(exporter.getClass());
     }
 
     @AfterEach
@@ -54,16 +51,16 @@ public abstract class ExporterContract {
 
     @Test
     void serviceFileAndModuleDescriptorNameTheSameExporters() throws IOException {
-        assertThat(inServiceFile())
-                .isEqualTo(inModule())
+        assertThat(services.inServiceFile(Exporter.class))
+                .isEqualTo(services.inDescriptor(Exporter.class))
                 .contains(exporter.getClass().getName());
     }
 
     @Test
     void moduleExportsThePackagesOfItsExportersAndNoOther() throws IOException {
-        assertThat(module().exports())
+        assertThat(services.descriptor().exports())
                 .extracting(ModuleDescriptor.Exports::source)
-                .containsExactlyInAnyOrderElementsOf(inModule().stream()
+                .containsExactlyInAnyOrderElementsOf(services.inDescriptor(Exporter.class).stream()
                         .map(name -> name.substring(0, name.lastIndexOf('.')))
                         .distinct()
                         .toList());
@@ -90,33 +87,5 @@ public abstract class ExporterContract {
             all.add(out.toByteArray());
         }
         return all;
-    }
-
-    private List<String> inServiceFile() throws IOException {
-        try (InputStream file = own("META-INF/services/" + SERVICE)) {
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .toList();
-        }
-    }
-
-    private List<String> inModule() throws IOException {
-        return module().provides().stream()
-                .filter(provided -> provided.service().equals(SERVICE))
-                .flatMap(provided -> provided.providers().stream())
-                .toList();
-    }
-
-    private ModuleDescriptor module() throws IOException {
-        try (InputStream descriptor = own("module-info.class")) {
-            return ModuleDescriptor.read(descriptor);
-        }
-    }
-
-    /** A file of the exporter's module, which is not the only one on the class path that has a file of that name. */
-    private InputStream own(String file) throws IOException {
-        String here = exporter.getClass().getName().replace('.', '/') + ".class";
-        String place = exporter.getClass().getResource("/" + here).toString();
-        return new URL(place.substring(0, place.length() - here.length()) + file).openStream();
     }
 }

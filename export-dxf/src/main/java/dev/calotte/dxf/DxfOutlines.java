@@ -6,6 +6,7 @@ import dev.calotte.document.Shape;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The flat outlines of a DXF file: {@code POLYLINE}, {@code LWPOLYLINE}, {@code CIRCLE}, and {@code LINE} and {@code ARC}
@@ -18,9 +19,10 @@ import java.util.List;
  * splines, ellipses, block references and what does not lie flat, is refused, since a part left out would not be missed
  * until it is cut. Files may be up to 32 MiB long and have up to 200,000 corners.
  *
- * @param all what was found, in the order of the file
+ * @param title what a file of {@link DxfWriter} says that it shows; empty in files of others
+ * @param all what was found, in the order of the file, lines and arcs last
  */
-public record DxfOutlines(List<Outline> all) {
+public record DxfOutlines(Optional<String> title, List<Outline> all) {
 
     /**
      * A shape and where it was found.
@@ -43,6 +45,7 @@ public record DxfOutlines(List<Outline> all) {
     /**
      * Copies the list.
      *
+     * @param title what the file shows
      * @param all what was found
      */
     public DxfOutlines {
@@ -58,6 +61,9 @@ public record DxfOutlines(List<Outline> all) {
      * @throws IOException if the stream does not give its bytes
      */
     public static DxfOutlines read(InputStream in) throws IOException {
-        return new DxfOutlines(new FileReading(new TagReader(in)).outlines());
+        Gathering gathering = new Gathering();
+        FileReading file = new FileReading(new TagReader(in), gathering);
+        file.read();
+        return new DxfOutlines(file.title(), gathering.outlines(file.millimetres()));
     }
 }

@@ -26,8 +26,6 @@ import java.io.OutputStream;
  */
 public record DxfWriter(Dialect dialect, Contours contours) {
 
-    private static final String UNIT = "millimetres";
-
     /**
      * A writer with plain contours.
      *
@@ -51,11 +49,7 @@ public record DxfWriter(Dialect dialect, Contours contours) {
         Content content = Content.of(followed);
         Survey survey = new Survey(followed.name());
         content.drawWith(survey);
-        new DxfFile(new TagWriter(out), dialect, contours.closing()).write(comment(followed), content, survey);
-    }
-
-    /** What the file is, and its unit, in one line, since there are readers that take the first comment and no other. */
-    private static String comment(Document document) {
-        return Ascii.line(document.title(), document.title().isEmpty() ? UNIT : ", " + UNIT);
+        new DxfFile(new TagWriter(out), dialect, contours.closing())
+                .write(Title.comment(followed.title()), content, survey);
     }
 }

@@ -1,23 +1,24 @@
 package dev.calotte.dxf;
 
-import dev.calotte.dxf.DxfOutlines.Outline;
 import dev.calotte.dxf.TagReader.Tag;
 import java.io.IOException;
-import java.util.List;
+import java.util.Optional;
 
 /** Goes through the sections of a file. */
 final class FileReading {
 
     private final TagReader tags;
     private final Units units = new Units();
-    private final Gathering gathering = new Gathering();
+    private final Gatherer gathering;
     private Tag tag;
 
-    FileReading(TagReader tags) {
+    FileReading(TagReader tags, Gatherer gathering) {
         this.tags = tags;
+        this.gathering = gathering;
     }
 
-    List<Outline> outlines() throws IOException {
+    /** Hands each entity on. */
+    void read() throws IOException {
         boolean found = false;
         advance();
         while (!tag.begins("EOF")) {
@@ -38,7 +39,16 @@ final class FileReading {
         if (!found) {
             throw tag.wrong("the file has no section ENTITIES");
         }
-        return gathering.outlines(units.millimetres());
+    }
+
+    /** How long the unit of the file is. */
+    double millimetres() {
+        return units.millimetres();
+    }
+
+    /** What the file shows; empty if it does not say. */
+    Optional<String> title() {
+        return tags.firstComment().flatMap(Title::of);
     }
 
     private void advance() throws IOException {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Makes outlines of entities. */
-final class Gathering {
+final class Gathering implements Gatherer {
 
     private static final Set<String> PASSED_OVER = Set.of(
             "TEXT", "MTEXT", "ATTDEF", "ATTRIB", "DIMENSION", "LEADER", "MULTILEADER", "POINT", "HATCH", "VIEWPORT");
@@ -24,7 +24,8 @@ final class Gathering {
     private Trace open;
     private int corners;
 
-    void add(Entity entity) throws DxfFormatException {
+    @Override
+    public void add(Entity entity) throws DxfFormatException {
         if (open != null) {
             vertex(entity);
         } else if (!PASSED_OVER.contains(entity.type()) && !entity.isOnPaper()) {
@@ -68,7 +69,8 @@ final class Gathering {
         }
     }
 
-    void end(Tag tag) throws DxfFormatException {
+    @Override
+    public void end(Tag tag) throws DxfFormatException {
         if (open != null) {
             throw tag.wrong("the last POLYLINE has no SEQEND");
         }

@@ -3,6 +3,7 @@ package dev.calotte.dxf;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Optional;
 
 /** Reads pairs of a group code and a value, one after the other, from a file of bounded length. */
 final class TagReader {
@@ -17,6 +18,7 @@ final class TagReader {
     private long bytes;
     private long line;
     private int ahead = -2;
+    private Optional<String> comment = Optional.empty();
 
     /**
      * A group code and its value.
@@ -65,9 +67,15 @@ final class TagReader {
     Tag next() throws IOException {
         Tag tag = pair();
         while (tag.code() == 999) {
+            comment = comment.isPresent() ? comment : Optional.of(tag.value());
             tag = pair();
         }
         return tag;
+    }
+
+    /** The first comment that was passed over. */
+    Optional<String> firstComment() {
+        return comment;
     }
 
     private Tag pair() throws IOException {

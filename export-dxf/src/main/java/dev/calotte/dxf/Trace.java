@@ -6,16 +6,14 @@ import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import dev.calotte.dxf.DxfOutlines.Outline;
 import dev.calotte.dxf.TagReader.Tag;
+import dev.calotte.export.Corners;
 import java.util.Arrays;
 
 /** A shape as it is read, in the unit of the file. */
 final class Trace {
 
-    /** Corners that are no further apart are one; millimetres. */
-    private static final double SAME = 1e-6;
-
     private final Origin origin;
-    private boolean closed;
+    private final boolean closed;
     private double[] xyb = new double[12];
     private int size;
     private double radius;
@@ -81,59 +79,14 @@ final class Trace {
     }
 
     private Path path(Operation operation, double unitMm) throws DxfFormatException {
-        for (int i = 0; i < 3 * size; i++) {
-            xyb[i] *= i % 3 == 2 ? 1 : unitMm;
+        Corners corners = new Corners();
+        for (int i = 0; i < 3 * size; i += 3) {
+            corners.add(unitMm * xyb[i], unitMm * xyb[i + 1], xyb[i + 2]);
         }
-        closed |= size > 3 && same(0, size - 1);
-        dropRepeated();
-        if (closed && size == 2 && (xyb[2] != 0 || xyb[5] != 0)) {
-            halveArcs();
-        }
-        if (size < (closed ? 3 : 2)) {
-            throw origin.wrong("it has " + size + " corners, and needs " + (closed ? 3 : 2));
-        }
-        double[] xy = new double[2 * size];
-        double[] bulges = new double[size];
-        for (int i = 0; i < size; i++) {
-            xy[2 * i] = xyb[3 * i];
-            xy[2 * i + 1] = xyb[3 * i + 1];
-            bulges[i] = closed || i < size - 1 ? xyb[3 * i + 2] : 0;
-        }
-        return closed ? Path.closed(operation, xy, bulges) : Path.open(operation, xy, bulges);
-    }
-
-    /** Of corners that lie on each other the last stays, with the side that begins there. */
-    private void dropRepeated() {
-        int kept = 0;
-        for (int i = 0; i < size; i++) {
-            boolean again = kept > 0 && same(kept - 1, i);
-            kept = again ? kept - 1 : kept;
-            System.arraycopy(xyb, 3 * i, xyb, 3 * kept, 3);
-            kept++;
-        }
-        if (closed && kept > 1 && same(0, kept - 1)) {
-            kept--;
-        }
-        size = kept;
-    }
-
-    private boolean same(int one, int other) {
-        return Math.abs(xyb[3 * one] - xyb[3 * other]) <= SAME
-                && Math.abs(xyb[3 * one + 1] - xyb[3 * other + 1]) <= SAME;
-    }
-
-    /** Two arcs enclose an area, and a path has three corners at least. */
-    private void halveArcs() {
-        double[] two = Arrays.copyOf(xyb, 6);
-        size = 0;
-        for (int i = 0; i < 2; i++) {
-            double bulge = two[3 * i + 2];
-            double half = StrictMath.tan(StrictMath.atan(bulge) / 2);
-            int next = 3 * (1 - i);
-            double across = two[next] - two[3 * i];
-            double upwards = two[next + 1] - two[3 * i + 1];
-            add(two[3 * i], two[3 * i + 1], half);
-            add(two[3 * i] + across / 2 + bulge * upwards / 2, two[3 * i + 1] + upwards / 2 - bulge * across / 2, half);
+        try {
+            return corners.path(operation, closed);
+        } catch (IllegalArgumentException tooFew) {
+            throw origin.wrong(tooFew.getMessage());
         }
     }
 }

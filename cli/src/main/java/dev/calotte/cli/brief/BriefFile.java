@@ -1,5 +1,6 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.cli.folder.Sha256;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.io.IOException;
@@ -22,8 +23,10 @@ final class BriefFile {
 
     private BriefFile() {}
 
-    /** The text of a file, without a byte order mark. */
-    static String text(Path path) {
+    /** The text of a file without a byte order mark, and the SHA-256 of all its bytes. */
+    record Content(String text, String sha256) {}
+
+    static Content read(Path path) {
         String name = Seen.printable(path.toString());
         byte[] bytes = bytes(path, name);
         if (bytes.length > MOST_BYTES) {
@@ -33,7 +36,7 @@ final class BriefFile {
                     "the file is larger than " + MOST_BYTES / 1024 + " KiB.",
                     "Check that it is a brief; no dome needs that much.");
         }
-        return checked(name, decoded(name, bytes));
+        return new Content(checked(name, decoded(name, bytes)), Sha256.of(bytes));
     }
 
     /** The same text without a byte order mark, if it holds nothing but characters that a text file holds. */

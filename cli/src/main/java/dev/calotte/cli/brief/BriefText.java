@@ -1,8 +1,10 @@
 package dev.calotte.cli.brief;
 
+import dev.calotte.cli.folder.Sha256;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem;
 import dev.calotte.problem.Problem.Code;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +23,11 @@ public final class BriefText {
     private final Problems problems = new Problems();
     private final Explanation explanation;
     private final OutlineFiles outlines;
+    private final String sha256;
 
-    private BriefText(String name, String text, OutlineFiles outlines) {
+    private BriefText(String name, BriefFile.Content content, OutlineFiles outlines) {
+        String text = content.text();
+        this.sha256 = content.sha256();
         this.outlines = outlines;
         this.source = text.lines().collect(Collectors.joining("\n", "", "\n"));
         this.root = TreeReader.read(text, problems);
@@ -38,7 +43,7 @@ public final class BriefText {
      * @throws CalotteException if there is no such file, or it is not a text
      */
     public static BriefText read(Path path) {
-        return new BriefText(path.toString(), BriefFile.text(path), OutlineFiles.beside(path));
+        return new BriefText(path.toString(), BriefFile.read(path), OutlineFiles.beside(path));
     }
 
     /**
@@ -50,7 +55,8 @@ public final class BriefText {
      * @throws CalotteException if it holds characters that no text file has
      */
     public static BriefText of(String name, String text) {
-        return new BriefText(name, BriefFile.checked(name, text), OutlineFiles.none());
+        String sha256 = Sha256.of(text.getBytes(StandardCharsets.UTF_8));
+        return new BriefText(name, new BriefFile.Content(BriefFile.checked(name, text), sha256), OutlineFiles.none());
     }
 
     /**
@@ -60,6 +66,15 @@ public final class BriefText {
      */
     public String source() {
         return source;
+    }
+
+    /**
+     * What tells this brief from any other.
+     *
+     * @return the SHA-256 of the bytes of its file, 64 hexadecimal digits
+     */
+    public String sha256() {
+        return sha256;
     }
 
     /**

@@ -3,7 +3,7 @@ package dev.calotte.cli.brief;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Border;
-import dev.calotte.export.OutlineReader;
+import dev.calotte.export.ShapeReader;
 import dev.calotte.geometry.Polygon;
 import dev.calotte.geometry.SelfCrossing;
 import dev.calotte.parts.PlateBlank;
@@ -28,10 +28,10 @@ import java.util.stream.IntStream;
 record OutlineFiles(Optional<java.nio.file.Path> folder) {
 
     private static final int MOST_BYTES = 32 << 20;
-    private static final String ONE = "Give a DXF file with one closed outline and nothing else that is cut.";
+    private static final String ONE = "Give a DXF or SVG file with one closed outline and nothing else that is cut.";
 
     private static final String PLATE =
-            "Give a DXF file with the closed outline of a plate and its holes, drawn about the origin"
+            "Give a DXF or SVG file with the closed outline of a plate and its holes, drawn about the origin"
                     + " as seen from outside, and nothing else that is cut.";
 
     /** An outline and the name of its file. */
@@ -77,7 +77,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     /** The one place that asks for a reader. */
     private static List<Shape> lines(java.nio.file.Path path, String name, String text, String mend)
             throws IOException {
-        OutlineReader reader = OutlineReader.installed(ending(name))
+        ShapeReader reader = ShapeReader.installed(ending(name))
                 .orElseThrow(() -> Refusal.wrong("no outline is read from " + Seen.text(text) + ".", mend));
         return reader.read(new ByteArrayInputStream(bytes(path, Seen.text(text), mend)));
     }

@@ -7,6 +7,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -14,8 +15,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.Stream;
 
 /**
@@ -23,12 +28,15 @@ import java.util.stream.Stream;
  * takes the target's place, and the earlier result, set aside under another name for that moment, is removed. A run
  * that is killed between the two leaves the earlier result under that name, and the next run puts it back first.
  *
+ * <p>The sums of all files stand in a {@link Manifest}; they are taken while the files are written.
+ *
  * <p>A target that holds anything but earlier results is refused, so that no other file is ever removed.
  */
 public final class ResultFolder {
 
     private static final List<String> OWN = List.of(
             "dome\\.json",
+            Manifest.NAME,
             "build-book\\.html",
             "tables/[^/]+\\.csv",
             "dxf/.+\\.dxf",
@@ -42,6 +50,7 @@ public final class ResultFolder {
     private final Path target;
     private final Path fresh;
     private final Path aside;
+    private final SortedMap<String, String> digests = new ConcurrentSkipListMap<>();
 
     private ResultFolder(Path target) throws IOException {
         this.target = target.toAbsolutePath().normalize();
@@ -90,6 +99,7 @@ public final class ResultFolder {
             ResultFolder folder = new ResultFolder(target);
             try {
                 filling.fill(folder);
+                folder.addManifest();
                 folder.takePlace();
             } finally {
                 remove(folder.fresh);
@@ -128,8 +138,24 @@ public final class ResultFolder {
         }
         Files.createDirectories(file.getParent());
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), BUFFER)) {
-            content.writeTo(out);
+            MessageDigest digest = Sha256.begun();
+            content.writeTo(new DigestOutputStream(out, digest));
+            digests.put(name, Sha256.text(digest));
         }
+    }
+
+    /**
+     * The files written so far.
+     *
+     * @return their names, sorted; unmodifiable
+     */
+    public List<String> names() {
+        return List.copyOf(digests.keySet());
+    }
+
+    private void addManifest() throws IOException {
+        byte[] text = new Manifest(digests).toString().getBytes(StandardCharsets.UTF_8);
+        add(Manifest.NAME, out -> out.write(text));
     }
 
     private void checkTarget() throws IOException {

@@ -6,10 +6,12 @@ import dev.calotte.choose.PatternFit;
 import dev.calotte.choose.SeamSaving;
 import dev.calotte.choose.StockCurve;
 import dev.calotte.cli.CoverDesign;
+import dev.calotte.cli.brief.Covering;
 import dev.calotte.geometry.Polygon;
 import dev.calotte.pattern.CutPiece;
 import dev.calotte.pattern.Hole;
 import dev.calotte.pattern.Lap;
+import dev.calotte.pattern.NotchedEdge;
 import dev.calotte.pattern.Side;
 import dev.calotte.stock.Stock;
 import java.io.IOException;
@@ -28,12 +30,16 @@ final class CoverJson {
         this.json = json;
     }
 
-    void write(List<CoverDesign> covers) throws IOException {
-        json.objects("covers", covers, this::cover);
+    /** Both lists are of the same covers in the same order. */
+    void write(List<CoverDesign> covers, List<Covering> asked) throws IOException {
+        List<Integer> places = IntStream.range(0, covers.size()).boxed().toList();
+        json.objects("covers", places, place -> cover(covers.get(place), asked.get(place)));
     }
 
-    private void cover(CoverDesign cover) throws IOException {
+    private void cover(CoverDesign cover, Covering asked) throws IOException {
         json.text("name", cover.fit().patterns().cover().name());
+        json.number("plane", cover.fit().patterns().cover().sheeting().planeMm());
+        json.number("spacing", asked.spacingMm());
         json.list("patterns", cover.fit().fits(), fit -> {
             for (CutPiece piece : fit.pieces()) {
                 json.object(() -> piece(fit, piece, cover.fit().stocks()));
@@ -79,6 +85,9 @@ final class CoverJson {
         json.text("mirror", fit.pattern().mirror());
         corners("outline", piece.outline());
         corners("net", piece.net());
+        if (fit.pattern().sides().stream().anyMatch(CoverJson::isNotched)) {
+            corners("notchedOutline", new NotchedEdge(fit.pattern(), piece, 0).outline());
+        }
         if (piece.outer().isPresent()) {
             corners("outerOutline", piece.outer().get());
         }
@@ -90,6 +99,10 @@ final class CoverJson {
         json.flag("fits", own.fits());
         json.number("overBy", own.fits() ? 0 : own.overByMm());
         numbers("seams", piece.seams());
+    }
+
+    private static boolean isNotched(Side side) {
+        return side.notches().stream().anyMatch(notch -> notch.depthMm() > 0);
     }
 
     private void corners(String name, Polygon polygon) throws IOException {

@@ -44,7 +44,10 @@ public final class DomeJson {
     private final JoineryJson joinery;
     private final Optional<Patches> patches;
 
-    private DomeJson(Design design, JsonGenerator generator) {
+    private final Origin origin;
+
+    private DomeJson(Design design, Origin origin, JsonGenerator generator) {
+        this.origin = origin;
         this.json = new JsonWriter(generator);
         this.design = design;
         this.dome = design.dome();
@@ -57,17 +60,37 @@ public final class DomeJson {
     }
 
     /**
+     * Where a result comes from and what it consists of.
+     *
+     * @param briefSha256 the SHA-256 of the brief's bytes
+     * @param files the names of all files but the manifest, sorted
+     */
+    public record Origin(String briefSha256, List<String> files) {
+
+        /**
+         * Copies the list.
+         *
+         * @param briefSha256 the SHA-256 of the brief's bytes
+         * @param files the names of all files
+         */
+        public Origin {
+            files = List.copyOf(files);
+        }
+    }
+
+    /**
      * Writes a design.
      *
      * @param design what to write
+     * @param origin where it comes from
      * @param out where to write; flushed and left open
      * @throws IOException if the stream does not take the bytes
      */
-    public static void write(Design design, OutputStream out) throws IOException {
+    public static void write(Design design, Origin origin, OutputStream out) throws IOException {
         try (JsonGenerator generator =
                 new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
             generator.setPrettyPrinter(new LinePerElement());
-            DomeJson writer = new DomeJson(design, generator);
+            DomeJson writer = new DomeJson(design, origin, generator);
             writer.json.object(writer::all);
             generator.writeRaw('\n');
         }
@@ -77,6 +100,8 @@ public final class DomeJson {
         json.text("format", FORMAT);
         json.text("title", design.project().title());
         json.text("units", word(design.project().units()));
+        json.object("brief", () -> json.text("sha256", origin.briefSha256()));
+        json.object("output", () -> new OutputJson(json).write(design.project()));
         json.texts("notes", design.notes());
         json.object("dome", this::dome);
         json.list("vertices", dome.hubs(), this::position);
@@ -92,13 +117,14 @@ public final class DomeJson {
         }
         new OpeningJson(json).write(parts);
         new RiserJson(json).write(design.riser());
-        new CoverJson(json).write(design.covers());
+        new CoverJson(json).write(design.covers(), design.project().covers());
         if (design.bars().isPresent()) {
             json.object("bars", this::bars);
         }
         new BillJson(json).write(design.bill());
         new BaseJson(json).write(SettingOut.of(parts), design.accuracy());
         json.objects("cautions", design.cautions(), this::caution);
+        json.texts("files", origin.files());
     }
 
     private void bars() throws IOException {

@@ -1,22 +1,20 @@
 package dev.calotte.export;
 
-import dev.calotte.document.Shape;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 
 /**
- * Reads the lines of files in one format. A reader keeps no state between calls. A module offers it twice, as an
- * {@link Exporter} is.
+ * Reads the surfaces of solids from files in one format. A reader keeps no state between calls. A module offers it twice,
+ * as an {@link Exporter} is.
  */
-public interface OutlineReader {
+public interface SolidReader {
 
     /**
      * The format, which is also the ending of its files.
      *
-     * @return a word of lower-case letters, for example {@code dxf}
+     * @return a word of lower-case letters, for example {@code stl}
      */
     String format();
 
@@ -24,10 +22,10 @@ public interface OutlineReader {
      * Reads a file.
      *
      * @param in its bytes
-     * @return all lines of it, open and closed, in millimetres
-     * @throws IOException if the file cannot be understood; the message says in which line, and why
+     * @return its facets, in the order of the file; that they enclose a solid is not looked at
+     * @throws IOException if the file cannot be understood; the message says where, and why
      */
-    List<Shape> read(InputStream in) throws IOException;
+    Facets read(InputStream in) throws IOException;
 
     /**
      * Finds the reader of a format on the module path or class path.
@@ -35,8 +33,8 @@ public interface OutlineReader {
      * @param format the ending of its files
      * @return the reader; nothing if none is installed
      */
-    static Optional<OutlineReader> installed(String format) {
-        return ServiceLoader.load(OutlineReader.class).stream()
+    static Optional<SolidReader> installed(String format) {
+        return ServiceLoader.load(SolidReader.class).stream()
                 .map(ServiceLoader.Provider::get)
                 .filter(reader -> reader.format().equals(format))
                 .findFirst();
