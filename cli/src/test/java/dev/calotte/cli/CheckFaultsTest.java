@@ -268,6 +268,20 @@ class CheckFaultsTest {
         return block.matcher(one).replaceFirst(match -> engraved);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {25.4, 1.001})
+    void aScaledSolidIsFound(double scale) throws IOException {
+        ByteBuffer stl = ByteBuffer.wrap(Files.readAllBytes(folder.resolve("stl/model.stl")))
+                .order(ByteOrder.LITTLE_ENDIAN);
+        for (int facet = 84; facet < stl.capacity(); facet += 50) {
+            for (int at = facet + 12; at < facet + 48; at += 4) {
+                stl.putFloat(at, (float) (scale * stl.getFloat(at)));
+            }
+        }
+        Files.write(folder.resolve("stl/model.stl"), stl.array());
+        assertThat(found()).contains("stl/model.stl").contains(" mm along x, not ");
+    }
+
     @Test
     void aFlippedFacetIsFound() throws IOException {
         ByteBuffer stl = ByteBuffer.wrap(Files.readAllBytes(folder.resolve("stl/model.stl")))

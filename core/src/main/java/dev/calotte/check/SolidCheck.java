@@ -1,13 +1,26 @@
 package dev.calotte.check;
 
 import dev.calotte.export.Facets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** Looks at the surface of a solid as a file has it: closed, turned outwards, no facet twice. */
+/**
+ * Looks at the surface of a solid as a file has it: closed, turned outwards, no facet twice, as large as its title says, and
+ * under the name of its part. Titles end with the words {@code part=jigs/H1} (in text files the name alone) and
+ * {@code size=220x180.5x12}, in millimetres.
+ */
 public final class SolidCheck {
 
     private static final int CORNERS = 3;
+
+    /** What sizes are printed in, and what single precision loses at some hundred millimetres. */
+    private static final double PRINTED_MM = 6e-4;
+
+    private static final Pattern TITLE =
+            Pattern.compile("(?:.*part=)?(\\S+) size=([0-9.]+)x([0-9.]+)x([0-9.]+)(?: by=\\S+)?");
 
     private final Facets facets;
     private final int[] corners;
@@ -40,11 +53,49 @@ public final class SolidCheck {
     /**
      * Looks a surface through.
      *
+     * @param name the name of its file without the ending; the name of its part is the end of it, or, where that was too
+     *     long for the title, the other way round
      * @param facets its facets
      * @param findings takes what is wrong
      */
-    public static void of(Facets facets, Findings findings) {
-        new SolidCheck(facets).check(findings);
+    public static void of(String name, Facets facets, Findings findings) {
+        SolidCheck check = new SolidCheck(facets);
+        check.titled(name, findings);
+        check.check(findings);
+    }
+
+    private void titled(String name, Findings findings) {
+        Matcher title = TITLE.matcher(facets.title());
+        if (!title.matches()) {
+            findings.add(Fault.CHANGED, "", "its title does not tell part and size.");
+            return;
+        }
+        if (!name.endsWith(title.group(1))) {
+            findings.add(Fault.DIFFERENT, "", "it holds " + title.group(1) + ", by its title.");
+        }
+        for (int axis = 0; axis < CORNERS && facets.size() > 0; axis++) {
+            double said = Double.parseDouble(title.group(axis + 2));
+            double is = extent(axis);
+            if (Math.abs(is - said) > PRINTED_MM) {
+                findings.add(
+                        Fault.SCALED,
+                        "",
+                        String.format(
+                                Locale.ROOT, "it is %.3f mm along %s, not %.3f mm.", is, "xyz".charAt(axis), said));
+                return;
+            }
+        }
+    }
+
+    private double extent(int axis) {
+        float least = Float.POSITIVE_INFINITY;
+        float most = Float.NEGATIVE_INFINITY;
+        for (int i = 0; i < CORNERS * facets.size(); i++) {
+            float at = facets.at(i / CORNERS, i % CORNERS, axis);
+            least = Math.min(least, at);
+            most = Math.max(most, at);
+        }
+        return (double) most - least;
     }
 
     private void check(Findings findings) {

@@ -19,7 +19,7 @@ final class AsciiWriter {
     }
 
     void write(String part, Surface surface) throws IOException {
-        String name = part.replaceAll("[^!-~]", "_");
+        String name = part.replaceAll("[^!-~]", "_") + " size=" + surface.extent();
         out.write("solid " + name + "\n");
         for (int i = 0; i < surface.size(); i++) {
             Facet facet = surface.facet(i);

@@ -21,7 +21,7 @@ final class FacetWriter {
     }
 
     void write(String part, Surface surface) throws IOException {
-        buffer.put(header(part)).putInt(surface.size());
+        buffer.put(header(part, surface.extent())).putInt(surface.size());
         for (int i = 0; i < surface.size(); i++) {
             if (buffer.remaining() < FACET) {
                 drain();
@@ -33,9 +33,9 @@ final class FacetWriter {
     }
 
     /** ASCII, filled up with NUL. It must not begin with "solid", by which readers know the text variant. */
-    private static byte[] header(String part) {
+    private static byte[] header(String part, String size) {
         String before = "units=mm part=";
-        String after = " by=calotte";
+        String after = " size=" + size + " by=calotte";
         String name = part.replaceAll("[^!-~]", "_");
         int room = HEADER - before.length() - after.length();
         String end = name.substring(Math.max(0, name.length() - room));

@@ -36,6 +36,10 @@ final class Places {
         return first[vertex];
     }
 
+    Place at(int vertex) {
+        return places[vertex];
+    }
+
     Facet facet(int a, int b, int c) {
         return new Facet(places[a], places[b], places[c]);
     }

@@ -2,10 +2,15 @@ package dev.calotte.stl;
 
 import dev.calotte.document.Mesh;
 import dev.calotte.geometry.TriangleNet;
+import dev.calotte.units.NumberText;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
+import java.util.function.ToDoubleFunction;
 
 /** A mesh in single precision: one vertex a place, no facet without area. */
 final class Surface {
+
+    private static final int DECIMALS = 3;
 
     private final Places places;
     private final int[] corners;
@@ -38,6 +43,17 @@ final class Surface {
 
     Facet facet(int index) {
         return places.facet(corners[3 * index], corners[3 * index + 1], corners[3 * index + 2]);
+    }
+
+    /** How far it reaches along x, y and z, as files say it: {@code 220x180.5x12}, in millimetres. */
+    String extent() {
+        return along(Place::x) + "x" + along(Place::y) + "x" + along(Place::z);
+    }
+
+    private String along(ToDoubleFunction<Place> axis) {
+        DoubleSummaryStatistics range =
+                Arrays.stream(corners).mapToObj(places::at).mapToDouble(axis).summaryStatistics();
+        return NumberText.trimmed(range.getMax() - range.getMin(), DECIMALS);
     }
 
     /** Throws an IllegalArgumentException unless the surface is closed and its normals point outwards. */

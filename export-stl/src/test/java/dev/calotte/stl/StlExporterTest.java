@@ -68,16 +68,17 @@ class StlExporterTest {
         String header = header(Samples.tetrahedron());
         assertThat(header)
                 .hasSize(80)
-                .startsWith("units=mm part=jigs/H1 by=calotte\0")
+                .startsWith("units=mm part=jigs/H1 size=30x40x25 by=calotte\0")
                 .doesNotStartWith("solid");
-        assertThat(header.substring(32)).containsOnlyOnce("\0".repeat(48));
+        assertThat(header.substring(46)).containsOnlyOnce("\0".repeat(34));
     }
 
     @Test
     void headerKeepsTheEndOfALongNameAndNothingButAscii() throws IOException {
         assertThat(header(Samples.named("a/" + "b".repeat(60) + "/H1")))
-                .isEqualTo("units=mm part=" + "b".repeat(52) + "/H1 by=calotte");
-        assertThat(header(Samples.named("jigs/\u00d8 8"))).startsWith("units=mm part=jigs/__8 by=calotte\0");
+                .isEqualTo("units=mm part=" + "b".repeat(38) + "/H1 size=30x40x25 by=calotte");
+        assertThat(header(Samples.named("jigs/\u00d8 8")))
+                .startsWith("units=mm part=jigs/__8 size=30x40x25 by=calotte\0");
     }
 
     @Test

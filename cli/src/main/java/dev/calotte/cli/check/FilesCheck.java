@@ -108,7 +108,8 @@ final class FilesCheck {
         Optional<SolidReader> reader = reader(SolidReader.installed(format(name)), name);
         if (reader.isPresent()) {
             try (InputStream in = files.open(name)) {
-                SolidCheck.of(reader.get().read(in), list);
+                SolidCheck.of(
+                        name.substring(0, name.lastIndexOf('.')), reader.get().read(in), list);
             }
         }
     }
