@@ -1,5 +1,6 @@
 package dev.calotte.cli;
 
+import dev.calotte.cli.brief.Seen;
 import dev.calotte.cli.check.CheckResult;
 import dev.calotte.cli.check.ResultCheck;
 import dev.calotte.cli.report.CheckPage;
@@ -32,13 +33,13 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             CheckResult result = ResultCheck.of(folder);
-            CheckPage.of(result).forEach(out::println);
+            CheckPage.of(result).forEach(line -> out.println(Seen.printable(line)));
             out.flush();
             return result.findings().isEmpty() ? 0 : Calotte.FOUND;
         } catch (CalotteException e) {
             for (Problem problem : e.problems()) {
-                err.println(problem.what());
-                err.println("  " + problem.mend());
+                err.println(Seen.printable(problem.what()));
+                err.println(Seen.printable("  " + problem.mend()));
             }
             err.flush();
             return Calotte.PROBLEM;

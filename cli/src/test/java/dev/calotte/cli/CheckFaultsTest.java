@@ -159,6 +159,12 @@ class CheckFaultsTest {
     }
 
     @Test
+    void aTitleDoesNotMoveTheCursorOfATerminal() throws IOException {
+        change("dome.json", json -> json.replaceFirst("\"title\":\\s*\"", "$0\\\\u001b[2J"));
+        assertThat(found()).contains("?[2J").doesNotContain("\u001b");
+    }
+
+    @Test
     void aMirroredPanelIsFound() throws IOException {
         change("dxf/panels/skin-P2.2.dxf", CheckFaultsTest::mirrored);
         assertThat(found()).contains("dxf/panels/skin-P2.2.dxf");
@@ -176,6 +182,12 @@ class CheckFaultsTest {
                     + json.substring(end);
         });
         assertThat(found()).contains("dome.json, skin P1.1").contains("mirror image");
+    }
+
+    @Test
+    void anOutlineOfTheRecordThatEnclosesNothingIsRefused() throws IOException {
+        change("dome.json", json -> json.replaceFirst("\"net\":\\[.*?\\]\\]", "\"net\":[[0,0],[5,5],[9,9]]"));
+        assertThat(found()).contains("dome.json: ").contains("has all its corners on one line");
     }
 
     @ParameterizedTest

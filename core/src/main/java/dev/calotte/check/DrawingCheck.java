@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
 /** Compares what a file shows with what the record says that it shows. */
@@ -100,26 +102,33 @@ public final class DrawingCheck {
         return false;
     }
 
-    /** Whether all outlines are larger, or smaller, by one factor. */
+    /** Whether all sides of all outlines are longer, or shorter, by one factor. */
     private boolean isScaled() {
-        double[] should = cuts.stream()
-                .mapToDouble(cut -> cut.outline().length())
-                .sorted()
-                .toArray();
-        double[] is = outlines(Operation.CUT_OUTER).stream()
-                .mapToDouble(Ring::length)
-                .sorted()
-                .toArray();
-        boolean scaled = should.length > 0 && should.length == is.length;
-        double scale = scaled ? is[0] / should[0] : 1;
+        List<Ring> seenOutlines = outlines(Operation.CUT_OUTER);
+        double[] should = sides(cuts.stream()
+                .map(cut -> cut.outline().plain(expected.withinMm()))
+                .toList());
+        double[] is = sides(seenOutlines);
+        boolean scaled = should.length > 0 && should.length == is.length && seenOutlines.size() == cuts.size();
+        double scale =
+                scaled ? DoubleStream.of(is).sum() / DoubleStream.of(should).sum() : 1;
         scaled &= Math.abs(scale - 1) > SAME_SCALE;
         for (int i = 0; scaled && i < is.length; i++) {
-            scaled = Math.abs(is[i] / should[i] - scale) < SAME_SCALE * scale;
+            scaled = Math.abs(is[i] - scale * should[i]) < SAME_SCALE * is[i] + 4 * expected.withinMm();
         }
         if (scaled) {
             findings.add(Fault.SCALED, "", "the file is " + Findings.text(scale) + " times its size.");
         }
         return scaled;
+    }
+
+    /** How long the sides of some outlines are, rising. */
+    private static double[] sides(List<Ring> outlines) {
+        return outlines.stream()
+                .flatMapToDouble(ring -> IntStream.range(0, ring.size())
+                        .mapToDouble(i -> ring.corner(i).distance(ring.corner(i + 1))))
+                .sorted()
+                .toArray();
     }
 
     private void border() {

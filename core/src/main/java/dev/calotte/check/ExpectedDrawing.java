@@ -10,6 +10,7 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.Kerf;
+import dev.calotte.problem.CalotteException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -179,11 +180,21 @@ public record ExpectedDrawing(List<Cut> cuts, Optional<Ring> border, double kerf
                 .flatMapToDouble(c -> DoubleStream.of(c.getX(), c.getY()))
                 .toArray();
         List<Shape> shapes = List.of(Path.closed(Operation.CUT_OUTER, xy));
-        Drawing moved = new Kerf(kerfMm).of(new Drawing("", "", 0, 0, List.of(new Drawing.Part(cut.mark, "", shapes))));
+        Drawing net = new Drawing("", "", 0, 0, List.of(new Drawing.Part(cut.mark, "", shapes)));
         List<Hole> holes = cut.holes.stream()
                 .map(hole -> new Hole(hole.x(), hole.y(), hole.diameter() - kerfMm))
                 .toList();
-        return new Cut(cut.mark, Ring.of((Path) moved.parts().get(0).shapes().get(0)), holes);
+        return new Cut(cut.mark, led(net).orElse(cut.outline), holes);
+    }
+
+    /** None of an outline that crosses itself, which no tool is led round. */
+    private Optional<Ring> led(Drawing net) {
+        try {
+            return Optional.of(Ring.of(
+                    (Path) new Kerf(kerfMm).of(net).parts().get(0).shapes().get(0)));
+        } catch (CalotteException crossing) {
+            return Optional.empty();
+        }
     }
 
     /** Holes as circles, to be compared with those of the file. */

@@ -64,7 +64,29 @@ public final class RecordCheck {
         for (Hub hub : dome.hubs()) {
             named(hub.mark(), List.of(hub.vertex()), 1);
         }
+        if (findings.list().size() == before) {
+            dome.panels().forEach(this::hasAPlane);
+            dome.hubs().forEach(this::hasADirection);
+        }
         return findings.list().size() == before;
+    }
+
+    private void hasAPlane(Panel panel) {
+        double twice = PanelCheck.normal(dome, panel).getNorm();
+        if (!(twice > 0 && Double.isFinite(twice))) {
+            nowhere(panel.mark(), panel.vertices(), "which span no panel");
+        }
+    }
+
+    private void hasADirection(Hub hub) {
+        double radius = dome.vertex(hub.vertex()).getNorm();
+        if (!(radius > 0 && Double.isFinite(radius))) {
+            nowhere(hub.mark(), List.of(hub.vertex()), "which is at the centre or nowhere");
+        }
+    }
+
+    private void nowhere(String mark, List<Integer> vertices, String what) {
+        findings.add(Fault.DIFFERENT, mark, "it names the vertices " + vertices + ", " + what + ".");
     }
 
     private void named(String mark, List<Integer> vertices, int count) {

@@ -92,7 +92,8 @@ public record RecordedCover(
 
         /** The mark of the pattern: that of the piece without the number of a part between seams. */
         String pattern() {
-            return parts ? mark.substring(0, mark.lastIndexOf('s')) : mark;
+            int number = parts ? mark.lastIndexOf('s') : -1;
+            return number < 0 ? mark : mark.substring(0, number);
         }
 
         /** What follows the mark of the panel on a part between seams. */

@@ -1,6 +1,7 @@
 package dev.calotte.check;
 
 import dev.calotte.document.Path;
+import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,6 +48,19 @@ public record Ring(List<Vector2D> corners) {
             corners.add(new Vector2D(path.x(i), path.y(i)));
         }
         return new Ring(corners);
+    }
+
+    /**
+     * Whether its corners lie round something, so that it has a hull.
+     *
+     * @return false if all of them lie on one line, or somewhere that cannot be reckoned with
+     */
+    public boolean hasExtent() {
+        try {
+            return ConvexPolygon.round(corners).area() < Double.POSITIVE_INFINITY;
+        } catch (IllegalArgumentException onOneLine) {
+            return false;
+        }
     }
 
     int size() {

@@ -1,6 +1,7 @@
 package dev.calotte.check;
 
 import dev.calotte.geometry.ConvexPolygon;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
@@ -43,7 +44,8 @@ final class Seat {
     private double growth(int side, Vector3D normal) {
         Vector3D along = hubs[(side + 1) % 3].subtract(hubs[side]).normalize();
         Vector3D aside = along.crossProduct(out);
-        return planeMm * (1 - out.dotProduct(normal)) / aside.dotProduct(normal);
+        // the tangent of half the angle between the planes, in the form that is exact where they are nearly one
+        return planeMm * aside.dotProduct(normal) / (1 + out.dotProduct(normal));
     }
 
     /** How far the corners of a shape, its first at the hub of that number, are from where they belong. */
@@ -56,7 +58,7 @@ final class Seat {
     }
 
     /** The shape that belongs here, in the frame of one whose first corner is at the hub of that number. */
-    private ConvexPolygon belongs(int turn) {
+    private Ring belongs(int turn) {
         Vector3D from = hubs[turn];
         Vector3D x = hubs[(turn + 1) % 3].subtract(from).normalize();
         Vector3D y = out.crossProduct(x);
@@ -68,7 +70,12 @@ final class Seat {
             xy[2 * k + 1] = hub.dotProduct(y);
             grown[k] = planeMm == 0 ? 0 : growth[(turn + k) % 3];
         }
-        return ConvexPolygon.of(xy).offset(grown);
+        ConvexPolygon triangle = ConvexPolygon.of(xy);
+        List<Vector2D> corners = new ArrayList<>();
+        for (int k = 0; k < 3; k++) {
+            corners.add(triangle.mitre(k, grown[(k + 2) % 3], grown[k]));
+        }
+        return new Ring(corners);
     }
 
     /** The corners of a shape in space, in the order of the panel's hubs. */

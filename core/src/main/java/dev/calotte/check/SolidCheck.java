@@ -19,8 +19,10 @@ public final class SolidCheck {
     /** What sizes are printed in, and what single precision loses at some hundred millimetres. */
     private static final double PRINTED_MM = 6e-4;
 
+    private static final String NUMBER = "([0-9]+(?:\\.[0-9]+)?)";
+
     private static final Pattern TITLE =
-            Pattern.compile("(?:.*part=)?(\\S+) size=([0-9.]+)x([0-9.]+)x([0-9.]+)(?: by=\\S+)?");
+            Pattern.compile("(?:.*part=)?(\\S+) size=" + NUMBER + "x" + NUMBER + "x" + NUMBER + "(?: by=\\S+)?");
 
     private final Facets facets;
     private final int[] corners;

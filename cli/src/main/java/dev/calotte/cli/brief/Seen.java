@@ -1,7 +1,7 @@
 package dev.calotte.cli.brief;
 
 /** What was seen in a brief, in a form that can be printed into a message. */
-final class Seen {
+public final class Seen {
 
     private static final int LONGEST = 40;
     private static final int ZERO_WIDTH_NON_JOINER = 0x200c;
@@ -20,8 +20,13 @@ final class Seen {
         return printable(raw.substring(0, raw.offsetByCodePoints(0, LONGEST))) + DOTS;
     }
 
-    /** The same number of characters, none of which moves the cursor or hides. */
-    static String printable(String raw) {
+    /**
+     * A text as a terminal may print it.
+     *
+     * @param raw any text
+     * @return the same number of characters, none of which moves the cursor or hides
+     */
+    public static String printable(String raw) {
         StringBuilder text = new StringBuilder(raw.length());
         raw.codePoints().forEach(c -> text.appendCodePoint(c == '\t' ? ' ' : isPrintable(c) ? c : '?'));
         return text.toString();

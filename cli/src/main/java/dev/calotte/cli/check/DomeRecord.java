@@ -154,7 +154,11 @@ record DomeRecord(Json root) {
         if (xy.size() < 6) {
             throw new RecordException(json.where() + " has fewer than three corners");
         }
-        return Ring.of(xy);
+        Ring ring = Ring.of(xy);
+        if (!ring.hasExtent()) {
+            throw new RecordException(json.where() + " has all its corners on one line");
+        }
+        return ring;
     }
 
     private static RecordedCover.Sheet sheet(Json json) throws RecordException {
