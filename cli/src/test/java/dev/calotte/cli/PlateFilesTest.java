@@ -113,7 +113,7 @@ class PlateFilesTest {
                 "frame.hub-plate: diameter and outline are given together.",
                 "Keep one of them.");
         assertRefused("outline: gone.dxf" + holes, "frame.hub-plate.outline", "gone.dxf is not there.");
-        assertRefused("outline: plate.svg" + holes, "no outline is read from plate.svg.");
+        assertRefused("outline: plate.pdf" + holes, "no outline is read from plate.pdf.");
         assertRefused("outline: away.dxf" + holes, "the origin (0, 0), where the hub's axis stands");
         assertRefused("outline: torn.dxf" + holes, "is not inside the largest outline");
         assertRefused("outline: square.dxf", "frame.hub-plate.hole: the key is missing.");
