@@ -161,7 +161,7 @@ class CheckFaultsTest {
     @Test
     void aTitleDoesNotMoveTheCursorOfATerminal() throws IOException {
         change("dome.json", json -> json.replaceFirst("\"title\":\\s*\"", "$0\\\\u001b[2J"));
-        assertThat(found()).contains("?[2J").doesNotContain("\u001b");
+        assertThat(Runs.run("check", folder.toString()).out()).contains("?[2J").doesNotContain("\u001b");
     }
 
     @Test
