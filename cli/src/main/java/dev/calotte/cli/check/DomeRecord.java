@@ -30,11 +30,12 @@ record DomeRecord(Json root) {
 
     RecordedDome dome() throws RecordException {
         Json figures = root.at("dome");
+        double mergedMm = figures.number("mergeWithin");
         return new RecordedDome(
                 new RecordedDome.Figures(
                         figures.number("radius"), figures.number("height"), figures.number("surfaceArea")),
                 each(root.list("vertices"), DomeRecord::vertex),
-                each(root.list("strutKinds"), DomeRecord::strutKind),
+                each(root.list("strutKinds"), kind -> strutKind(kind, mergedMm)),
                 each(root.list("struts"), DomeRecord::strut),
                 each(root.list("panelKinds"), DomeRecord::panelKind),
                 each(root.list("panels"), DomeRecord::panel),
@@ -51,7 +52,8 @@ record DomeRecord(Json root) {
         return new Vector3D(xyz.get(0), xyz.get(1), xyz.get(2));
     }
 
-    private static RecordedDome.StrutKind strutKind(Json json) throws RecordException {
+    /** Whose growths differ by no more than what is merged may be one pattern, though their struts are as long as they should. */
+    private static RecordedDome.StrutKind strutKind(Json json, double mergedMm) throws RecordException {
         return new RecordedDome.StrutKind(
                 json.text("mark"),
                 json.number("length"),
@@ -60,7 +62,7 @@ record DomeRecord(Json root) {
                 json.whole("count"),
                 json.numbers("gaps", 2),
                 json.number("axialAngle"),
-                json.number("mergeError"),
+                Math.max(json.number("mergeError"), mergedMm),
                 json.has("holeToHole"));
     }
 

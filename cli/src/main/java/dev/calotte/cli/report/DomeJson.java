@@ -161,6 +161,7 @@ public final class DomeJson {
         json.fineNumber("surfaceArea", m.surfaceAreaMm2() / 1e6);
         json.fineNumber("volume", m.volumeMm3() / 1e9);
         json.number("baseSpread", m.baseSpreadMm());
+        json.number("mergeWithin", design.parts().joinery().mergeWithinMm());
         json.integers("baseRing", dome.baseRing());
         if (dome.leveling().isPresent()) {
             json.object("leveling", () -> leveling(dome.leveling().get()));
