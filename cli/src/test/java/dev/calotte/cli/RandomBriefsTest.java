@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Whatever brief is written, it is made and found right by {@code check}, or a clear problem is told. */
 class RandomBriefsTest {
 
-    private static final int CASES = Integer.getInteger("calotte.briefs", 200);
+    private static final int CASES = Integer.getInteger("calotte.briefs", 100);
 
     /** Enough to lay everything; what better plans save is tested elsewhere. */
     private static final String STEPS = "20";
