@@ -21,6 +21,9 @@ import java.util.TreeMap;
  */
 record FrameTables(Json root, RecordedDome dome) {
 
+    /** Lengths of the record have nine decimals. */
+    private static final double RECORD_MM = 1e-9;
+
     static UnitSystem units(Json root) throws RecordException {
         try {
             return UnitSystem.valueOf(root.text("units").toUpperCase(Locale.ROOT));
@@ -29,9 +32,14 @@ record FrameTables(Json root, RecordedDome dome) {
         }
     }
 
-    /** A length as the brief's units write it. */
+    /** A length as the brief's units write it; where what the record lost decides how it is rounded, both ways are right. */
     static Columns.Cell length(UnitSystem units, String key) {
-        return row -> row.has(key) ? units.length(row.number(key)) : "";
+        return row -> row.has(key) ? length(units, row.number(key)) : "";
+    }
+
+    private static String length(UnitSystem units, double mm) {
+        String shorter = units.length(mm - RECORD_MM);
+        return shorter.equals(units.length(mm + RECORD_MM)) ? shorter : Columns.ANY;
     }
 
     Table struts() throws RecordException {
