@@ -104,12 +104,10 @@ public final class DomePicture {
 
     /** Struts that openings left without a panel, on the side of the eye. */
     private void addBareStruts() {
-        boolean[] closed = new boolean[dome.struts().size()];
-        dome.panels().forEach(panel -> panel.struts().forEach(s -> closed[s] = true));
-        for (Strut strut : dome.struts()) {
+        for (Strut strut : BareStruts.of(dome)) {
             Vector3D from = dome.hubs().get(strut.from()).position();
             Vector3D to = dome.hubs().get(strut.to()).position();
-            if (!closed[strut.index()] && camera.towards(from.add(to)) > 0) {
+            if (camera.towards(from.add(to)) > 0) {
                 items.add(new Line(x(from), y(from), x(to), y(to), Weight.STRONG, false));
             }
         }

@@ -63,6 +63,7 @@ final class PlanDrawing {
         for (Panel panel : spread.panels()) {
             leaders.mark(paper, marks.of(panel), Letters.SMALL, place.of(spread.corners(panel)));
         }
+        new PlanOpenings(spread, place).add(paper, leaders);
         leaders.draw(paper, roundel.between(paper, leaders.widthMm() + 2));
         return leaders.count();
     }

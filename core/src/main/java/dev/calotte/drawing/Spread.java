@@ -2,6 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Panel;
+import dev.calotte.dome.Strut;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -62,9 +63,22 @@ final class Spread {
     }
 
     private boolean shows(Panel panel) {
-        double height =
-                panel.hubs().stream().mapToDouble(h -> points.get(h).getZ()).sum();
-        boolean upper = height >= -LEVEL * dome.radiusMm();
+        return shows(dome, panel);
+    }
+
+    /** Whether a panel is on the side that is seen; of this dome or of the one without openings. */
+    boolean shows(Dome of, Panel panel) {
+        return shows(panel.hubs().stream()
+                .mapToDouble(h -> of.hubs().get(h).position().getZ())
+                .sum());
+    }
+
+    boolean shows(Strut strut) {
+        return shows(points.get(strut.from()).getZ() + points.get(strut.to()).getZ());
+    }
+
+    private boolean shows(double heights) {
+        boolean upper = heights >= -LEVEL * dome.radiusMm();
         return side == Side.ALL || upper == (side == Side.UPPER);
     }
 
@@ -99,7 +113,8 @@ final class Spread {
         return hubs.get(index);
     }
 
-    private Vector2D at(Vector3D point) {
+    /** Where a point over the sphere lies, in millimetres from the middle. */
+    Vector2D at(Vector3D point) {
         double level = level(point);
         if (level < LEVEL * dome.radiusMm()) {
             return Vector2D.ZERO;

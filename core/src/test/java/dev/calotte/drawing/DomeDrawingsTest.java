@@ -386,6 +386,32 @@ class DomeDrawingsTest {
     }
 
     @Test
+    void planNamesAnOpeningWhereNoPanelIs() {
+        List<Picture> plans = drawings(DrawnDomes.withDoor(true), "plan");
+        assertThat(DrawingCheck.count(plans, "door")).isEqualTo(1);
+        Label name = label(plans, "door");
+        assertThat(DrawingCheck.facets(plans.get(0)))
+                .noneMatch(facet -> DrawingCheck.isInside(name, facet))
+                .isNotEmpty();
+        assertThat(name.x())
+                .as("a sixth of a turn counter-clockwise")
+                .isLessThan(label(plans, "start ray").x());
+    }
+
+    @Test
+    void planShowsTheStrutsThatStayInAnOpening() {
+        Dome framed = DrawnDomes.withDoor(false);
+        long more = lines(framed) - lines(DrawnDomes.withDoor(true));
+        assertThat(more).isEqualTo(BareStruts.of(framed).size()).isPositive();
+    }
+
+    private static long lines(Dome dome) {
+        return drawings(dome, "plan").stream()
+                .mapToLong(plan -> DrawingCheck.items(plan, Picture.Line.class).size())
+                .sum();
+    }
+
+    @Test
     void elevationIsSeenFromTheDoor() {
         Picture open = drawings(DrawnDomes.withDoor(true), "elevation").get(0);
         Picture whole = drawings(DrawnDomes.withDoor(true).whole(), "elevation").get(0);
