@@ -1,103 +1,107 @@
 package dev.calotte.drawing;
 
-import dev.calotte.assembly.PieceMarks;
 import dev.calotte.choose.CoverPlan;
-import dev.calotte.choose.PatternFit;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Facet;
+import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Weight;
-import dev.calotte.dome.Panel;
+import dev.calotte.drawing.LaidSheets.LaidSheet;
+import dev.calotte.drawing.StockPicture.Laid;
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.nest.CutSheet;
-import dev.calotte.nest.Placed;
-import dev.calotte.parts.PanelKind;
 import dev.calotte.stock.Outline;
 import dev.calotte.stock.Roll;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 
-/** Sheets with what lies on them; a roll is broken into stretches that fit the page. */
+/** Sheets with what lies on them, those that are laid alike once; a roll is broken into stretches that fit the page. */
 final class SheetPicture {
 
     private static final double WIDTH = 180;
     private static final double STRETCH_MM = 7000;
 
+    /** What is drawn of a sheet. */
+    private record Stretch(List<LaidPiece> pieces, double fromMm, double toMm) {
+
+        double lengthMm() {
+            return toMm - fromMm;
+        }
+    }
+
     private final CoverPlan plan;
     private final UnitSystem units;
-    private final PieceMarks marks;
-    private final Map<String, PatternFit> fitOf = new TreeMap<>();
-    private final List<Picture> pictures = new ArrayList<>();
+    private final List<StockPicture> pictures = new ArrayList<>();
 
     SheetPicture(CoverPlan plan, UnitSystem units) {
         this.plan = plan;
         this.units = units;
-        this.marks = new PieceMarks(plan.fit().patterns().parts());
-        plan.fit().fits().forEach(fit -> fit.pieces().forEach(piece -> fitOf.put(piece.mark(), fit)));
     }
 
-    /** A piece on its stock. */
-    private record Laid(Placed placed, Panel panel) {
-
-        double fromMm() {
-            return placed.outline().corners().stream()
-                    .mapToDouble(Vector2D::getX)
-                    .min()
-                    .orElseThrow();
-        }
-
-        double toMm() {
-            return placed.outline().corners().stream()
-                    .mapToDouble(Vector2D::getX)
-                    .max()
-                    .orElseThrow();
-        }
-    }
-
-    List<Picture> pictures() {
-        List<CutSheet> sheets = plan.plan().sheets();
-        for (int i = 0; i < sheets.size(); i++) {
-            List<Laid> laid = new ArrayList<>();
-            for (int part = 0; part < sheets.get(i).parts().size(); part++) {
-                laid.add(new Laid(
-                        sheets.get(i).parts().get(part), plan.panels().get(i).get(part)));
-            }
-            if (sheets.get(i).stock() instanceof Roll) {
-                addStretches(sheets.get(i), laid);
+    List<StockPicture> pictures() {
+        for (List<LaidSheet> alike : new LaidSheets(plan).alike()) {
+            LaidSheet first = alike.get(0);
+            if (first.cut().stock() instanceof Roll) {
+                addStretches(first.cut(), first.pieces());
+            } else if (alike.size() == 1) {
+                Stretch whole = new Stretch(first.pieces(), 0, first.cut().lengthMm());
+                String what = "sheet " + first.number() + " of " + count() + ", " + size(first.cut());
+                pictures.add(StockPicture.alone(picture(first.cut(), whole, LaidPiece::mark, what)));
             } else {
-                String what = "sheet " + (i + 1) + " of " + sheets.size() + ", "
-                        + units.length(sheets.get(i).lengthMm()) + " by "
-                        + units.length(sheets.get(i).widthMm());
-                add(sheets.get(i), laid, 0, sheets.get(i).lengthMm(), what);
+                addAlike(alike);
             }
         }
         return List.copyOf(pictures);
     }
 
+    private int count() {
+        return plan.plan().sheets().size();
+    }
+
+    private String size(CutSheet sheet) {
+        return units.length(sheet.lengthMm()) + " by " + units.length(sheet.widthMm());
+    }
+
+    /** One picture with numbers at its places. */
+    private void addAlike(List<LaidSheet> alike) {
+        CutSheet sheet = alike.get(0).cut();
+        List<LaidPiece> pieces = alike.get(0).pieces();
+        String what = alike.size() + " of " + count() + " sheets, " + size(sheet);
+        Stretch whole = new Stretch(pieces, 0, sheet.lengthMm());
+        Picture picture = picture(sheet, whole, piece -> Integer.toString(pieces.indexOf(piece) + 1), what);
+        List<String> places =
+                pieces.stream().map(piece -> piece.placed().mark()).toList();
+        List<Laid> sheets = alike.stream()
+                .map(each -> new Laid(
+                        each.number(),
+                        each.pieces().stream().map(LaidPiece::mark).toList()))
+                .toList();
+        pictures.add(new StockPicture(picture, places, sheets));
+    }
+
     /** Each piece is drawn whole in the stretch that it begins in. */
-    private void addStretches(CutSheet sheet, List<Laid> laid) {
-        List<Laid> waiting = new ArrayList<>(laid);
-        waiting.sort(Comparator.comparingDouble(Laid::fromMm));
+    private void addStretches(CutSheet sheet, List<LaidPiece> laid) {
+        List<LaidPiece> waiting = laid;
         while (!waiting.isEmpty()) {
             double from = waiting.get(0).fromMm();
-            List<Laid> here = waiting.stream()
+            List<LaidPiece> here = waiting.stream()
                     .filter(each -> each.toMm() <= from + STRETCH_MM)
                     .toList();
-            List<Laid> taken = here.isEmpty() ? waiting.subList(0, 1) : before(waiting, here);
-            double to = taken.stream().mapToDouble(Laid::toMm).max().orElseThrow();
-            add(sheet, List.copyOf(taken), from, to, "roll from " + units.length(from) + " to " + units.length(to));
-            waiting = new ArrayList<>(waiting.subList(taken.size(), waiting.size()));
+            List<LaidPiece> taken = here.isEmpty() ? waiting.subList(0, 1) : before(waiting, here);
+            double to = taken.stream().mapToDouble(LaidPiece::toMm).max().orElseThrow();
+            String what = "roll from " + units.length(from) + " to " + units.length(to);
+            pictures.add(StockPicture.alone(picture(sheet, new Stretch(taken, from, to), LaidPiece::mark, what)));
+            waiting = waiting.subList(taken.size(), waiting.size());
         }
     }
 
     /** As many from the first on as fit without a gap. */
-    private static List<Laid> before(List<Laid> waiting, List<Laid> fit) {
+    private static List<LaidPiece> before(List<LaidPiece> waiting, List<LaidPiece> fit) {
         int count = 0;
         while (count < waiting.size() && fit.contains(waiting.get(count))) {
             count++;
@@ -105,42 +109,40 @@ final class SheetPicture {
         return waiting.subList(0, count);
     }
 
-    private void add(CutSheet sheet, List<Laid> laid, double fromMm, double toMm, String what) {
-        double perMm = WIDTH / Math.max(toMm - fromMm, sheet.stock() instanceof Roll ? STRETCH_MM : 0);
-        double right = (toMm - fromMm) * perMm;
+    private Picture picture(CutSheet sheet, Stretch stretch, Function<LaidPiece, String> name, String what) {
+        double perMm = WIDTH / Math.max(stretch.lengthMm(), sheet.stock() instanceof Roll ? STRETCH_MM : 0);
         double high = sheet.widthMm() * perMm;
         List<Item> items = new ArrayList<>();
-        List<Double> border = sheet.stock() instanceof Outline outline
+        items.add(
+                new Facet(border(sheet, stretch.lengthMm() * perMm, high, perMm), 0, Hatch.NONE, Weight.FINE, "stock"));
+        for (LaidPiece piece : stretch.pieces()) {
+            addPiece(
+                    items,
+                    piece,
+                    name.apply(piece),
+                    corner -> new Vector2D((corner.getX() - stretch.fromMm()) * perMm, corner.getY() * perMm));
+        }
+        String cover = plan.fit().patterns().cover().name();
+        int number = pictures.size() + 1;
+        String file = "stock/" + cover + (number < 10 ? "-0" : "-") + number;
+        return new Picture(file, "Cover " + cover + ", " + what, WIDTH, high, items);
+    }
+
+    private static List<Double> border(CutSheet sheet, double right, double high, double perMm) {
+        return sheet.stock() instanceof Outline outline
                 ? outline.border().corners().stream()
                         .flatMap(corner -> Stream.of(corner.getX() * perMm, corner.getY() * perMm))
                         .toList()
                 : List.of(0.0, 0.0, right, 0.0, right, high, 0.0, high);
-        items.add(new Facet(border, 0, Picture.Hatch.NONE, Weight.FINE, "stock"));
-        for (Laid each : laid) {
-            addPiece(items, each, fromMm, perMm);
-        }
-        String cover = plan.fit().patterns().cover().name();
-        int number = pictures.size() + 1;
-        String name = "stock/" + cover + (number < 10 ? "-0" : "-") + number;
-        pictures.add(new Picture(name, "Cover " + cover + ", " + what, WIDTH, high, items));
     }
 
-    private void addPiece(List<Item> items, Laid laid, double fromMm, double perMm) {
-        PatternFit fit = fitOf.get(laid.placed().mark());
-        PanelKind kind = fit.pattern().kind();
-        List<Vector2D> corners = laid.placed().outline().corners().stream()
-                .map(corner -> new Vector2D((corner.getX() - fromMm) * perMm, corner.getY() * perMm))
-                .toList();
-        String suffix = laid.placed().mark().substring(fit.pattern().mark().length());
-        String mark = marks.of(laid.panel()) + suffix;
-        String down = laid.placed().mirrored() ? ", face down" : "";
-        items.add(new Facet(
-                KindLook.xy(corners),
-                kind.number(),
-                KindLook.hatch(kind.hand()),
-                Weight.FINE,
-                mark + ", pattern " + laid.placed().mark() + down));
-        addMark(items, mark, ConvexPolygon.of(corners));
+    private static void addPiece(List<Item> items, LaidPiece piece, String name, UnaryOperator<Vector2D> paper) {
+        List<Vector2D> corners =
+                piece.placed().outline().corners().stream().map(paper).toList();
+        String down = piece.placed().mirrored() ? ", face down" : "";
+        String title = name + ", pattern " + piece.placed().mark() + down;
+        items.add(KindLook.facet(corners, piece.kind(), Weight.FINE, title));
+        addMark(items, name, ConvexPolygon.of(corners));
     }
 
     /** The mark where it has the most room; a piece too small for it is told by its title. */

@@ -23,13 +23,13 @@ public final class StockPictures {
     }
 
     /**
-     * Each sheet, and a roll in stretches, with the marks of the panels.
+     * Each sheet, and a roll in stretches, with the marks of the panels; sheets that are laid alike in one picture.
      *
      * @param plan how the pieces of a cover are laid
      * @param units how lengths are written
      * @return pictures {@code stock/COVER-01} and so on
      */
-    public static List<Picture> ofCover(CoverPlan plan, UnitSystem units) {
+    public static List<StockPicture> ofCover(CoverPlan plan, UnitSystem units) {
         return new SheetPicture(plan, units).pictures();
     }
 }

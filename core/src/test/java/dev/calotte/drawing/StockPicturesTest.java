@@ -29,6 +29,7 @@ import dev.calotte.stock.Terms;
 import dev.calotte.units.UnitSystem;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -74,24 +75,75 @@ class StockPicturesTest {
         assertThat(cuts).isEqualTo(165);
     }
 
+    /** Sheets that hold ten of thirty alike come with numbers instead of marks, and a list for each of them. */
+    @Test
+    void sheetsThatAreLaidAlikeAreDrawnOnce() {
+        Sheet stock = new Sheet(6000, 2100, 10, Terms.OPEN);
+        CoverPlan plan = plan(stock);
+        List<StockPicture> pictures = stockPictures(stock);
+        List<StockPicture> shared =
+                pictures.stream().filter(each -> !each.sheets().isEmpty()).toList();
+        assertThat(shared).isNotEmpty();
+        assertThat(shared.stream().mapToInt(each -> each.sheets().size()).sum() + pictures.size() - shared.size())
+                .isEqualTo(plan.plan().sheets().size());
+        for (StockPicture each : shared) {
+            List<String> numbers = IntStream.rangeClosed(1, each.places().size())
+                    .mapToObj(Integer::toString)
+                    .toList();
+            assertThat(names(each.picture())).containsExactlyElementsOf(numbers);
+            assertThat(each.sheets())
+                    .hasSizeGreaterThan(1)
+                    .allSatisfy(sheet -> assertThat(patterns(plan, sheet)).containsExactlyElementsOf(each.places()));
+        }
+    }
+
+    /** The patterns of the pieces of a sheet, by the plan. */
+    private static List<String> patterns(CoverPlan plan, StockPicture.Laid sheet) {
+        PieceMarks marks = new PieceMarks(PARTS);
+        List<String> here =
+                plan.panels().get(sheet.sheet() - 1).stream().map(marks::of).toList();
+        return sheet.marks().stream()
+                .map(mark -> plan.plan()
+                        .sheets()
+                        .get(sheet.sheet() - 1)
+                        .parts()
+                        .get(here.indexOf(mark))
+                        .mark())
+                .toList();
+    }
+
     private static List<String> marks() {
         PieceMarks marks = new PieceMarks(PARTS);
         return PARTS.dome().panels().stream().map(marks::of).toList();
     }
 
-    private static List<Picture> pictures(Stock stock) {
+    private static CoverPlan plan(Stock stock) {
         CoverFit fit = CoverFit.of(Patterns.of(PARTS, Cover.of("cover")), List.of(stock));
-        CoverPlan plan = CoverPlan.of(fit, new Layout(5, 0, 1)).orElseThrow();
-        return StockPictures.ofCover(plan, UnitSystem.METRIC);
+        return CoverPlan.of(fit, new Layout(5, 0, 1)).orElseThrow();
+    }
+
+    private static List<StockPicture> stockPictures(Stock stock) {
+        return StockPictures.ofCover(plan(stock), UnitSystem.METRIC);
+    }
+
+    private static List<Picture> pictures(Stock stock) {
+        return stockPictures(stock).stream().map(StockPicture::picture).toList();
     }
 
     private static List<String> drawn(Stock stock) {
-        return pictures(stock).stream()
-                .flatMap(picture -> picture.items().stream())
-                .flatMap(item -> item instanceof Facet facet ? Stream.of(facet.title()) : Stream.empty())
-                .filter(title -> title.startsWith("P"))
-                .map(title -> title.substring(0, title.indexOf(',')))
+        return stockPictures(stock).stream()
+                .flatMap(picture -> picture.sheets().isEmpty()
+                        ? names(picture.picture())
+                        : picture.sheets().stream().flatMap(sheet -> sheet.marks().stream()))
                 .toList();
+    }
+
+    /** What the pieces of a picture are called, in their order. */
+    private static Stream<String> names(Picture picture) {
+        return picture.items().stream()
+                .flatMap(item -> item instanceof Facet facet ? Stream.of(facet.title()) : Stream.empty())
+                .filter(title -> title.contains(", pattern "))
+                .map(title -> title.substring(0, title.indexOf(',')));
     }
 
     private static boolean isInside(Item item, Picture picture) {

@@ -31,7 +31,6 @@ final class Page {
 
     void write(Xml xml) throws IOException {
         Frame.open(xml, picture.title(), picture.widthMm(), picture.heightMm());
-        define(xml);
         xml.open("rect")
                 .with("width", picture.widthMm())
                 .with("height", picture.heightMm())
@@ -42,23 +41,6 @@ final class Page {
             put(xml, item);
         }
         xml.close().close();
-    }
-
-    private void define(Xml xml) throws IOException {
-        List<Hatching> hatchings = picture.items().stream()
-                .filter(Facet.class::isInstance)
-                .map(item -> Hatching.of((Facet) item))
-                .filter(Hatching::isVisible)
-                .distinct()
-                .sorted()
-                .toList();
-        if (!hatchings.isEmpty()) {
-            xml.open("defs");
-            for (Hatching hatching : hatchings) {
-                hatching.define(xml);
-            }
-            xml.close();
-        }
     }
 
     private void put(Xml xml, Item item) throws IOException {
@@ -83,10 +65,23 @@ final class Page {
         Hatching hatching = Hatching.of(facet);
         if (hatching.isVisible()) {
             xml.close();
-            xml.open("path").with("d", outline).with("fill", hatching.reference());
+            put(xml, hatching, hatching.lines(facet.xy(), picture.heightMm()));
+            xml.open("path").with("d", outline).with("fill", "none");
         }
         stroke(xml, facet.weight()).close();
         xml.close();
+    }
+
+    /** Under the border of its facet, so that lines end in it. */
+    private static void put(Xml xml, Hatching hatching, String lines) throws IOException {
+        if (!lines.isEmpty()) {
+            xml.open("path")
+                    .with("d", lines)
+                    .with("fill", "none")
+                    .with("stroke", hatching.colourOfLines())
+                    .with("stroke-width", hatching.widthMm())
+                    .close();
+        }
     }
 
     private void put(Xml xml, Disc disc) throws IOException {

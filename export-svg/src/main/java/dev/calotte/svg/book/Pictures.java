@@ -10,20 +10,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
-import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
 import org.jsoup.parser.Parser;
 
 /**
- * Pictures inside the page, as {@link SvgWriter} writes them. A picture that comes again is drawn from the first one. Ids
- * get the number of the picture before them, since they must be unique in the page.
+ * Pictures inside the page, as {@link SvgWriter} writes them. A picture that comes again is drawn from the first one, by
+ * the one id that it has.
  */
 final class Pictures {
 
     private static final double SMALL_MM = 90;
     private static final double MIDDLE_MM = 150;
-    private static final String REFERENCE = "url(#";
 
     /** Looked up only, never gone through. */
     private final Map<Picture, String> drawn = new HashMap<>();
@@ -47,7 +45,6 @@ final class Pictures {
         svg.select("> title").remove();
         svg.removeAttr("xmlns").removeAttr("xmlns:inkscape");
         compact(svg);
-        rename(svg, id + "-");
         Element whole = new Element("g").attr("id", id);
         whole.appendChildren(List.copyOf(svg.childNodes()));
         svg.appendChild(whole);
@@ -73,19 +70,6 @@ final class Pictures {
         for (Element element : svg.getAllElements()) {
             if (!element.children().isEmpty()) {
                 element.textNodes().forEach(TextNode::remove);
-            }
-        }
-    }
-
-    private static void rename(Element svg, String prefix) {
-        for (Element element : svg.getAllElements()) {
-            if (element.hasAttr("id")) {
-                element.attr("id", prefix + element.id());
-            }
-            for (Attribute attribute : element.attributes()) {
-                if (attribute.getValue().startsWith(REFERENCE)) {
-                    attribute.setValue(REFERENCE + prefix + attribute.getValue().substring(REFERENCE.length()));
-                }
             }
         }
     }
