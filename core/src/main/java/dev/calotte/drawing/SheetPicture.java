@@ -142,12 +142,13 @@ final class SheetPicture {
         String down = piece.placed().mirrored() ? ", face down" : "";
         String title = name + ", pattern " + piece.placed().mark() + down;
         items.add(KindLook.facet(corners, piece.kind(), Weight.FINE, title));
-        addMark(items, name, ConvexPolygon.of(corners));
+        double height = name.equals(piece.mark()) ? Letters.SMALL : Letters.MARK;
+        addMark(items, name, height, ConvexPolygon.of(corners));
     }
 
     /** The mark where it has the most room; a piece too small for it is told by its title. */
-    private static void addMark(List<Item> items, String mark, ConvexPolygon outline) {
-        Box box = Letters.capitals(mark, Letters.SMALL);
+    private static void addMark(List<Item> items, String mark, double height, ConvexPolygon outline) {
+        Box box = Letters.capitals(mark, height);
         Vector2D middle = middle(outline);
         boolean fits = List.of(
                         new Vector2D(box.left(), box.low()),
@@ -158,7 +159,7 @@ final class SheetPicture {
                 .map(middle::add)
                 .allMatch(corner -> isInside(outline, corner));
         if (fits) {
-            items.add(Letters.middle(mark, middle.getX(), middle.getY(), Letters.SMALL));
+            items.add(Letters.middle(mark, middle.getX(), middle.getY(), height));
         }
     }
 

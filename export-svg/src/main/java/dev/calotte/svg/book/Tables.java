@@ -10,6 +10,9 @@ import org.jsoup.nodes.Element;
 /** Tables that fold into cards: each cell repeats the heading of its column in an attribute. */
 final class Tables {
 
+    /** So many rows stay on one page of paper, with their heading. */
+    private static final int TOGETHER = 16;
+
     private final Set<String> shown;
     private int rows;
 
@@ -20,6 +23,9 @@ final class Tables {
 
     Element element(Table table) {
         Element listed = Html.styled("div", "listed");
+        if (table.rows().size() <= TOGETHER) {
+            listed.addClass("short");
+        }
         Element element = Html.of("table");
         if (table.columns().size() == 2 && table.rows().stream().noneMatch(this::isShown)) {
             element.addClass("pair");
