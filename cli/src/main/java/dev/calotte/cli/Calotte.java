@@ -11,8 +11,19 @@ import picocli.CommandLine.IVersionProvider;
         mixinStandardHelpOptions = true,
         versionProvider = Calotte.Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ShowCommand.class, MakeCommand.class, CompareCommand.class, CheckCommand.class},
+        subcommands = {
+            ShowCommand.class,
+            MakeCommand.class,
+            CompareCommand.class,
+            CheckCommand.class,
+            CompletionCommand.class
+        },
         footer = {
+            "",
+            "Examples:",
+            "  calotte show orchard-house.yaml",
+            "  calotte make orchard-house.yaml",
+            "  calotte check orchard-house",
             "",
             "Exit codes: 0 done; 1 a fault of the program; 2 a problem in the brief or the command line;",
             "3 check found something wrong.",

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -18,11 +19,17 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         description = "Reads what make has written back, puts the dome together again and says what does not agree.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footer = {"", "Examples:", "  calotte check orchard", "  calotte check orchard --quiet"})
 final class CheckCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "DIR", description = "A folder that make has written.")
     private Path folder;
+
+    @Option(
+            names = {"-q", "--quiet"},
+            description = "Say nothing if all of it agrees.")
+    private boolean quiet;
 
     @Spec
     private CommandSpec spec;
@@ -33,7 +40,9 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             CheckResult result = ResultCheck.of(folder);
-            CheckPage.of(result).forEach(line -> out.println(Seen.printable(line)));
+            if (!quiet || !result.findings().isEmpty()) {
+                CheckPage.of(result).forEach(line -> out.println(Seen.printable(line)));
+            }
             out.flush();
             return result.findings().isEmpty() ? 0 : Calotte.FOUND;
         } catch (CalotteException e) {

@@ -30,7 +30,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         description = "Ranks the domes that could stand in the place of a brief's own, and writes nothing.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  calotte compare orchard-house.yaml",
+            "  calotte compare orchard-house.yaml --solid octahedron --top 5",
+            "  calotte compare orchard-house.yaml --same stock --csv"
+        })
 final class CompareCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
@@ -153,22 +160,20 @@ final class CompareCommand implements Callable<Integer> {
         Choices.check(spec, "--reach", reach, 0, Reach.WIDEST);
         Choices.check(spec, "--plans", plans, 1, Reach.MOST);
         Choices.check(spec, "--steps", steps, 0, Integer.MAX_VALUE);
-        int code = Session.read(brief, spec.commandLine().getErr(), this::compare);
+        PrintWriter err = spec.commandLine().getErr();
+        Progress progress = Progress.onTerminal(err, "Comparing domes, steps done:");
+        int code = new Session(brief, err, progress).read(project -> compare(project, progress));
         spec.commandLine().getOut().flush();
         return code;
     }
 
-    private void compare(Project project) {
+    private void compare(Project project, Progress progress) {
         RivalsRequest own = new RivalsRequest(project);
         Request request = own.of(same, Optional.ofNullable(cover));
         List<Candidate> candidates =
                 Candidates.of(own.dome(), new Reach(reach, atMost, solids, classes, spacings, ups));
         Effort effort =
                 new Effort(plans, steps, Math.max(1, Runtime.getRuntime().availableProcessors()));
-        Progress progress = new Progress(
-                spec.commandLine().getErr(),
-                Progress.isWatched(),
-                "Comparing " + candidates.size() + " domes, steps done:");
         Comparison comparison = Comparison.of(request, candidates, Optional.ofNullable(sort), effort, progress);
         progress.end();
         print(new Rivals(project, request.common(), comparison));

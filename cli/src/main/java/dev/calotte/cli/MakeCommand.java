@@ -16,6 +16,7 @@ import dev.calotte.output.CutCheck;
 import dev.calotte.output.Documents;
 import dev.calotte.threads.Crew;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -26,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -36,7 +38,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "make",
         description = "Writes everything for the dome of a brief into a folder, all of it or nothing.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  calotte make orchard-house.yaml",
+            "  calotte make orchard-house.yaml --out orchard --steps 20000",
+            "  calotte make orchard-house.yaml --out orchard --verbose"
+        })
 final class MakeCommand implements Callable<Integer> {
 
     private static final String DOME = "dome.json";
@@ -60,16 +69,26 @@ final class MakeCommand implements Callable<Integer> {
                             + " take about a minute. The same number always gives the same plan.")
     private int steps;
 
+    @ArgGroup
+    private Volume volume = new Volume();
+
     @Spec
     private CommandSpec spec;
 
+    private Progress progress;
+
     @Override
     public Integer call() {
-        return Session.run(brief, spec.commandLine().getErr(), steps, this::write);
+        PrintWriter err = spec.commandLine().getErr();
+        progress = volume.isQuiet() ? Progress.unseen(err) : Progress.onTerminal(err, "Documents written:");
+        int code = new Session(brief, err, progress).run(steps, this::write);
+        spec.commandLine().getOut().flush();
+        return code;
     }
 
     private void write(Design design, BriefText text) {
         Path target = out == null ? Path.of(nameOf(brief)) : out;
+        List<String> written = new ArrayList<>();
         ResultFolder.write(target, folder -> {
             if (design.project().wants(Section.TABLES)) {
                 addTables(design, folder);
@@ -80,9 +99,20 @@ final class MakeCommand implements Callable<Integer> {
                     .sorted()
                     .toList();
             folder.add(DOME, stream -> DomeJson.write(design, new DomeJson.Origin(text.sha256(), names), stream));
+            written.addAll(names);
         });
-        spec.commandLine().getOut().println("Written to " + target);
-        spec.commandLine().getOut().flush();
+        progress.end();
+        report(target, written);
+    }
+
+    private void report(Path target, List<String> written) {
+        PrintWriter page = spec.commandLine().getOut();
+        if (volume.isVerbose()) {
+            written.forEach(name -> page.println("  " + name));
+        }
+        if (!volume.isQuiet()) {
+            page.println("Written to " + target);
+        }
     }
 
     private static String nameOf(Path brief) {
@@ -133,11 +163,12 @@ final class MakeCommand implements Callable<Integer> {
         new Crew(Runtime.getRuntime().availableProcessors()).all(work);
     }
 
-    private static int add(List<Rendition> files, ResultFolder folder) {
+    private int add(List<Rendition> files, ResultFolder folder) {
         try {
             for (Rendition file : files) {
                 folder.add(file.path(), file.content());
             }
+            progress.run();
             return files.size();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -10,6 +10,7 @@ final class Progress implements Runnable {
     private final PrintWriter err;
     private final boolean watched;
     private final String what;
+    private int shown;
     private final AtomicInteger done = new AtomicInteger();
 
     Progress(PrintWriter err, boolean watched, String what) {
@@ -18,9 +19,17 @@ final class Progress implements Runnable {
         this.what = what;
     }
 
+    static Progress onTerminal(PrintWriter err, String what) {
+        return new Progress(err, isWatched(), what);
+    }
+
+    static Progress unseen(PrintWriter err) {
+        return new Progress(err, false, "");
+    }
+
     /** Whether both ends of the command are at a terminal. */
     @SuppressWarnings("SystemConsoleNull") // newer Java has a console in a pipe as well, and is asked below
-    static boolean isWatched() {
+    private static boolean isWatched() {
         Console console = System.console();
         if (console == null) {
             return false;
@@ -32,22 +41,29 @@ final class Progress implements Runnable {
         }
     }
 
+    /** Says what goes on before there is anything to count. */
+    void begin(String first) {
+        print(first);
+    }
+
     @Override
     public void run() {
-        int count = done.incrementAndGet();
-        if (watched) {
-            synchronized (err) {
-                err.print("\r" + what + " " + count);
-                err.flush();
-            }
-        }
+        print(what + " " + done.incrementAndGet());
     }
 
     /** Takes the line away. */
     void end() {
+        print("");
+    }
+
+    /** In the place of what was said last. */
+    private void print(String line) {
         if (watched) {
-            err.print("\r" + " ".repeat(what.length() + 12) + "\r");
-            err.flush();
+            synchronized (err) {
+                err.print("\r" + " ".repeat(shown) + "\r" + line);
+                err.flush();
+                shown = line.length();
+            }
         }
     }
 }

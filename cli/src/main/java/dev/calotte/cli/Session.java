@@ -14,25 +14,40 @@ import java.util.function.Consumer;
 /** Reads a brief, computes it and hands it on; what goes wrong with the input is explained and ends in exit code 2. */
 final class Session {
 
-    private Session() {}
+    private final Path path;
+    private final PrintWriter err;
+    private final Progress progress;
+
+    /** What goes wrong is told where errors go, after what was said of the progress is taken away. */
+    Session(Path path, PrintWriter err, Progress progress) {
+        this.path = path;
+        this.err = err;
+        this.progress = progress;
+    }
 
     /** The work is done with a design whose covers are laid with so many steps, and the brief that it comes from. */
-    static int run(Path path, PrintWriter err, int steps, BiConsumer<Design, BriefText> work) {
-        return understand(path, err, brief -> work.accept(Design.of(brief.project(), steps), brief));
+    int run(int steps, BiConsumer<Design, BriefText> work) {
+        return understand(brief -> {
+            progress.begin("Computing the dome ...");
+            Design design = Design.of(brief.project(), steps);
+            progress.end();
+            work.accept(design, brief);
+        });
     }
 
     /** The work is done with what the brief asks for. */
-    static int read(Path path, PrintWriter err, Consumer<Project> work) {
-        return understand(path, err, brief -> work.accept(brief.project()));
+    int read(Consumer<Project> work) {
+        return understand(brief -> work.accept(brief.project()));
     }
 
-    private static int understand(Path path, PrintWriter err, Consumer<BriefText> work) {
+    private int understand(Consumer<BriefText> work) {
         Optional<BriefText> brief = Optional.empty();
         try {
             brief = Optional.of(BriefText.read(path));
             work.accept(brief.get());
             return 0;
         } catch (CalotteException e) {
+            progress.end();
             for (Problem problem : e.problems()) {
                 explain(brief, problem).forEach(err::println);
             }

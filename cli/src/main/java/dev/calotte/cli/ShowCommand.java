@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "show",
         description = "Prints the dome of a brief in a page and writes nothing.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  calotte show orchard-house.yaml",
+            "  calotte show orchard-house.yaml --steps 20000"
+        })
 final class ShowCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
@@ -35,11 +41,9 @@ final class ShowCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        int code = Session.run(
-                brief,
-                spec.commandLine().getErr(),
-                steps,
-                (design, text) -> ShowPage.of(design).forEach(out::println));
+        PrintWriter err = spec.commandLine().getErr();
+        int code = new Session(brief, err, Progress.onTerminal(err, ""))
+                .run(steps, (design, text) -> ShowPage.of(design).forEach(out::println));
         out.flush();
         return code;
     }

@@ -11,6 +11,7 @@ class ProgressTest {
     private static String shown(boolean watched) {
         StringWriter err = new StringWriter();
         Progress progress = new Progress(new PrintWriter(err), watched, "Laying");
+        progress.begin("Thinking");
         progress.run();
         progress.run();
         progress.end();
@@ -19,7 +20,9 @@ class ProgressTest {
 
     @Test
     void aWatcherSeesItCountAndGoAway() {
-        assertThat(shown(true)).startsWith("\rLaying 1\rLaying 2\r ").endsWith(" \r");
+        assertThat(shown(true))
+                .isEqualTo("\r\rThinking" + "\r" + " ".repeat(8) + "\rLaying 1" + "\r" + " ".repeat(8) + "\rLaying 2"
+                        + "\r" + " ".repeat(8) + "\r");
     }
 
     @Test
