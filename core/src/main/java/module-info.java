@@ -1,6 +1,7 @@
 /** Dome geometry, parts and neutral documents; file formats are other modules that provide an exporter. */
 module dev.calotte.core {
     requires transitive commons.math3;
+    requires static org.jspecify;
 
     exports dev.calotte.assembly;
     exports dev.calotte.bill;

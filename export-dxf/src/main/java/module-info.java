@@ -1,6 +1,7 @@
 /** Writes DXF files, and reads lines and wireframes from them. */
 module dev.calotte.export.dxf {
     requires transitive dev.calotte.core;
+    requires static org.jspecify;
 
     exports dev.calotte.dxf;
 

@@ -2,6 +2,7 @@
 module dev.calotte.export.stl {
     requires transitive dev.calotte.core;
     requires org.locationtech.jts;
+    requires static org.jspecify;
 
     exports dev.calotte.stl;
 

@@ -3,6 +3,7 @@ module dev.calotte.export.svg {
     requires transitive dev.calotte.core;
     requires java.xml;
     requires org.jsoup;
+    requires static org.jspecify;
 
     exports dev.calotte.svg;
     exports dev.calotte.svg.book;

@@ -2,23 +2,17 @@ package dev.calotte.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.calotte.document.Operation;
 import dev.calotte.document.Wireframe;
-import dev.calotte.dome.Dome;
-import dev.calotte.dome.DomeSpec;
-import dev.calotte.dome.Keep;
-import dev.calotte.dome.Size;
-import dev.calotte.export.Exporter;
-import dev.calotte.export.Exporters;
-import dev.calotte.parts.Joinery;
-import dev.calotte.parts.Parts;
-import dev.calotte.solid.FrameWires;
-import dev.calotte.sphere.Breakdown;
-import dev.calotte.sphere.Solid;
+import dev.calotte.export.ShapeReader;
+import dev.calotte.export.WireReader;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,42 +20,84 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadmeTest {
 
     private static final Path README = Path.of("../README.md");
+    private static final Path CONSUMER = Path.of("../.ci/consumer");
+
+    private static final Pattern PARENT =
+            Pattern.compile("<artifactId>calotte</artifactId>\\s*<version>([^<]+)</version>");
 
     @TempDir
     private Path folder;
 
     @Test
-    void theSnippetWritesAFrame() throws IOException {
-        // README begins
-        DomeSpec spec = DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), new Size(Size.Measure.FLOOR_DIAMETER, 6400))
-                .withKeep(new Keep.Rows(5, 9));
-        Dome dome = Dome.of(spec);
-        Parts parts = Parts.of(dome, Joinery.gap(45));
-        parts.strutKinds().forEach(kind -> show(kind.mark(), kind.count(), kind.cutLengthMm()));
-        Wireframe frame = FrameWires.of("Orchard house", parts);
-        for (Exporter exporter : Exporters.installed().accepting(frame)) {
-            try (OutputStream out = Files.newOutputStream(folder.resolve("frame." + exporter.format()))) {
-                exporter.write(frame, out);
-            }
-        }
-        // README ends
-        assertThat(folder.resolve("frame.dxf")).isNotEmptyFile();
-    }
-
-    private static void show(String mark, int count, double cutLengthMm) {
-        assertThat(mark).startsWith("S");
-        assertThat(count).isPositive();
-        assertThat(cutLengthMm).isBetween(1000.0, 1300.0);
+    void everyBlockOfJavaHasATestHere() throws IOException {
+        assertThat(Snippet.of(README)).hasSize(2);
     }
 
     @Test
-    void theSnippetStandsInTheReadmeAsItIsRun() throws IOException {
-        Path source = Path.of("src/test/java/dev/calotte/cli/ReadmeTest.java");
-        List<String> lines = Files.readAllLines(source);
-        int from = lines.indexOf("        // README begins") + 1;
-        int to = lines.indexOf("        // README ends");
-        String snippet = String.join("\n", lines.subList(from, to)).stripIndent();
-        assertThat(Files.readString(README)).contains("```java\n" + snippet + "\n```");
+    void theFirstSnippetPrintsTheStrutsAndWritesTheFrame() throws IOException, InterruptedException {
+        String printed = Snippet.of(README).get(0).run(folder);
+        assertThat(printed).isEqualToNormalizingNewlines("""
+                30 x S1, cut to 1042.4 mm
+                55 x S2, cut to 1220.8 mm
+                80 x S3, cut to 1249.6 mm
+                """);
+        assertThat(lines(folder.resolve("frame.dxf"))).isEqualTo(165);
+    }
+
+    private static long lines(Path dxf) throws IOException {
+        try (InputStream in = Files.newInputStream(dxf)) {
+            return WireReader.installed("dxf").orElseThrow().read(in).stream()
+                    .filter(layer -> layer.sort() == Wireframe.Sort.LINES)
+                    .mapToLong(Wireframe.Layer::size)
+                    .sum();
+        }
+    }
+
+    @Test
+    void theSnippetOnSheetsWritesEveryPanelOnce() throws IOException, InterruptedException {
+        Snippet.of(README).get(1).run(folder);
+        long panels = 0;
+        try (Stream<Path> sheets = Files.list(folder.resolve("sheets"))) {
+            for (Path sheet : sheets.toList()) {
+                assertThat(sheet.getFileName().toString()).matches("glazing-\\d\\d\\.dxf");
+                panels += outlines(sheet);
+            }
+        }
+        assertThat(panels).isEqualTo(8 * 4);
+    }
+
+    private static long outlines(Path dxf) throws IOException {
+        try (InputStream in = Files.newInputStream(dxf)) {
+            return ShapeReader.installed("dxf").orElseThrow().read(in).stream()
+                    .filter(shape -> shape.operation() == Operation.CUT_OUTER)
+                    .count();
+        }
+    }
+
+    @Test
+    void theConsumerIsWhatTheReadmeShows() throws IOException {
+        String source = Files.readString(CONSUMER.resolve("src/main/java/example/FirstDome.java"));
+        Snippet first = Snippet.of(README).get(0);
+        assertThat(source).contains(first.statements().indent(8));
+        assertThat(source.lines()).containsAll(first.imports().lines().toList());
+    }
+
+    @Test
+    void theDependenciesAreThoseOfTheConsumerInTheVersionThatIsBuilt() throws IOException {
+        String readme = Files.readString(README);
+        String pom = Files.readString(CONSUMER.resolve("pom.xml"));
+        String xml = readme.substring(readme.indexOf("```xml\n") + 7);
+        xml = xml.substring(0, xml.indexOf("```"));
+        assertThat(pom).contains(xml.indent(2));
+        String version = version(Files.readString(Path.of("pom.xml")));
+        assertThat(version(xml)).isEqualTo(version);
+        assertThat(readme).contains("`dev.calotte:calotte-export-dxf:" + version + "`");
+    }
+
+    private static String version(String pom) {
+        Matcher matcher = PARENT.matcher(pom);
+        assertThat(matcher.find()).isTrue();
+        return matcher.group(1);
     }
 
     @Test

@@ -10,6 +10,10 @@ import java.util.List;
  * The panels of a dome grouped into patches that are made first and joined later. Every panel belongs to exactly one.
  * Where whole stars cover the dome exactly they are the patches; else the way with the fewest kinds is chosen, and of
  * several the one whose last seam is the shortest.
+ *
+ * <pre>{@code
+ * Patches patches = Patches.of(parts);
+ * }</pre>
  */
 public final class Patches {
 

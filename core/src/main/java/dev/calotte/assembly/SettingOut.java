@@ -12,6 +12,11 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * Where the base hubs go on the ground: by distance and bearing from a peg on the axis, checked by the chords from hub to
  * hub and by a few long diagonals. Common practice, no source.
  *
+ * <pre>{@code
+ * SettingOut pegs = SettingOut.of(parts);
+ * int holes = pegs.stakes().size();
+ * }</pre>
+ *
  * @param stakes the base hubs that remain, counter-clockwise seen from above; none for a whole sphere
  * @param diagonals long distances to check by; none for fewer than four hubs
  */

@@ -5,4 +5,7 @@
  * {@link dev.calotte.assembly.Patches} groups panels into units that are made first, as an
  * {@link dev.calotte.assembly.AssemblySpec} asks. Knows nothing of file formats.
  */
+@NullMarked
 package dev.calotte.assembly;
+
+import org.jspecify.annotations.NullMarked;

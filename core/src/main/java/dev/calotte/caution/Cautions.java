@@ -9,7 +9,13 @@ import dev.calotte.pattern.Cover;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Chooses the cautions that concern a dome. */
+/**
+ * Chooses the cautions that concern a dome.
+ *
+ * <pre>{@code
+ * List<Caution> cautions = Cautions.of(dome);
+ * }</pre>
+ */
 public final class Cautions {
 
     /** Beyond this radius wind and snow are named outright: the size of a garden dome that people stand in. */

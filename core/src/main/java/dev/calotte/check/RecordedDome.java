@@ -81,7 +81,25 @@ public record RecordedDome(
             List<Double> gaps,
             double axialAngle,
             double mergeError,
-            boolean flattened) {}
+            boolean flattened) {
+
+        /**
+         * Copies the list.
+         *
+         * @param mark its mark
+         * @param length from hub centre to hub centre
+         * @param cutLength as it is cut
+         * @param chordFactor length over radius
+         * @param count how many there are
+         * @param gaps from the hub centres to the ends
+         * @param axialAngle to the tangent plane at its ends, in degrees
+         * @param mergeError how far struts of the kind differ from it
+         * @param flattened whether its ends are flattened and bent, so that it is longer than it reaches
+         */
+        public StrutKind {
+            gaps = List.copyOf(gaps);
+        }
+    }
 
     /**
      * A strut.
@@ -114,7 +132,26 @@ public record RecordedDome(
             List<Double> angles,
             List<Double> altitudes,
             double narrowest,
-            double area) {}
+            double area) {
+
+        /**
+         * Copies the lists.
+         *
+         * @param mark its mark
+         * @param hand left, right or none
+         * @param count how many there are
+         * @param sides rising
+         * @param angles opposite to them, in degrees
+         * @param altitudes on them
+         * @param narrowest the least altitude
+         * @param area in square metres
+         */
+        public PanelKind {
+            sides = List.copyOf(sides);
+            angles = List.copyOf(angles);
+            altitudes = List.copyOf(altitudes);
+        }
+    }
 
     /**
      * A panel.
@@ -124,7 +161,20 @@ public record RecordedDome(
      * @param vertices three, counter-clockwise from outside
      * @param row from the crown
      */
-    public record Panel(String mark, String kind, List<Integer> vertices, int row) {}
+    public record Panel(String mark, String kind, List<Integer> vertices, int row) {
+
+        /**
+         * Copies the list.
+         *
+         * @param mark its mark
+         * @param kind the mark of its kind
+         * @param vertices three, counter-clockwise from outside
+         * @param row from the crown
+         */
+        public Panel {
+            vertices = List.copyOf(vertices);
+        }
+    }
 
     /**
      * A kind of hubs.
@@ -137,7 +187,24 @@ public record RecordedDome(
      * @param open whether it lies at an edge
      */
     public record HubKind(
-            String mark, int count, List<String> struts, List<Double> gaps, List<Double> axialAngles, boolean open) {}
+            String mark, int count, List<String> struts, List<Double> gaps, List<Double> axialAngles, boolean open) {
+
+        /**
+         * Copies the lists.
+         *
+         * @param mark its mark
+         * @param count how many there are
+         * @param struts the marks of the kinds that meet there, counter-clockwise from outside
+         * @param gaps the angles between them, in degrees
+         * @param axialAngles of its struts, in degrees
+         * @param open whether it lies at an edge
+         */
+        public HubKind {
+            struts = List.copyOf(struts);
+            gaps = List.copyOf(gaps);
+            axialAngles = List.copyOf(axialAngles);
+        }
+    }
 
     /**
      * A hub.

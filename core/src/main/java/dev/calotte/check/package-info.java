@@ -5,4 +5,7 @@
  * dev.calotte.check.SolidCheck} for the files. It knows no format, and computes nothing in the way in which it was computed
  * first: it has only the places of hubs and the shapes of pieces, as who builds the dome has.
  */
+@NullMarked
 package dev.calotte.check;
+
+import org.jspecify.annotations.NullMarked;

@@ -13,6 +13,11 @@ import java.util.Optional;
 /**
  * How the patterns of a cover come out of its stock.
  *
+ * <pre>{@code
+ * CoverFit fit = CoverFit.of(Patterns.of(parts, cover), List.of(new Sheet(2440, 1220, 10, Terms.OPEN)));
+ * boolean everyPanelFits = fit.misfits().isEmpty();
+ * }</pre>
+ *
  * @param patterns the patterns
  * @param stocks the sheets and rolls that they may be cut from
  * @param fits one for each pattern, in their order

@@ -11,6 +11,10 @@ import java.util.Optional;
 /**
  * How the pieces of a cover are laid on its stock.
  *
+ * <pre>{@code
+ * Optional<CoverPlan> plan = CoverPlan.of(fit, Layout.quick(5));
+ * }</pre>
+ *
  * @param fit the cover and what is cut for it
  * @param plan what lies where, and how good that is
  * @param panels for each sheet of the plan, for each part on it, the panel that it is for

@@ -22,6 +22,10 @@ import java.util.stream.Stream;
 /**
  * What would make a cover fit its stock. Every answer was tried on the whole cover before it is given.
  *
+ * <pre>{@code
+ * OptionalDouble radiusMm = Mends.of(spec, joinery, cover, stocks).radiusMm();
+ * }</pre>
+ *
  * @param turned whether it fits if pieces may be turned against the grain
  * @param seams how many seams a panel has at most if panels may be divided; empty if seams do not help
  * @param spacing another spacing of the same size that fits

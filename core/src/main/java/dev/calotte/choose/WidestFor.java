@@ -27,6 +27,10 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * larger dome contains that of a smaller one, so what fits fits in every smaller dome, and the largest is where the worst
  * pattern just touches.
  *
+ * <pre>{@code
+ * Size largest = WidestFor.of(spec, joinery, cover, stocks).size();
+ * }</pre>
+ *
  * @param size the radius of that dome, to a millionth of a millimetre on the safe side
  * @param limiting the mark of the pattern that touches
  */

@@ -5,4 +5,7 @@
  * dev.calotte.choose.StockCurve}), and where seams save stock ({@link dev.calotte.choose.SeamSaving}). It knows no file
  * formats.
  */
+@NullMarked
 package dev.calotte.choose;
+
+import org.jspecify.annotations.NullMarked;

@@ -5,4 +5,7 @@
  * ends, a {@link dev.calotte.document.PrintPlate} of jigs by what they have to hold, and a
  * {@link dev.calotte.document.Book} to work by. Millimetres throughout. Knows neither domes nor file formats.
  */
+@NullMarked
 package dev.calotte.document;
+
+import org.jspecify.annotations.NullMarked;

@@ -4,4 +4,7 @@
  * between them. Lengths are millimetres, angles radians; z points up, the centre of the sphere is the origin and the
  * x axis is the start ray. Knows nothing of stock, prices or how pieces are joined.
  */
+@NullMarked
 package dev.calotte.dome;
+
+import org.jspecify.annotations.NullMarked;

@@ -27,6 +27,12 @@ import java.util.stream.DoubleStream;
  * One drawing for each sheet, and for what is taken from a roll, at full size: the border of the stock, and on it every
  * piece under the mark of the panel that it is for, with that mark, its row, the face that is up and the marks of its
  * neighbours written on it. The outline of the stock is the measure to check the scale by.
+ *
+ * <pre>{@code
+ * for (Drawing sheet : CoverSheets.of(plan, UnitSystem.METRIC)) {
+ *     Exporters.installed().write(sheet, Path.of(sheet.name() + ".svg"));
+ * }
+ * }</pre>
  */
 public final class CoverSheets {
 

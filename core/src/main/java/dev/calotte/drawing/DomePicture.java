@@ -26,6 +26,10 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * of the kind where it fits, a legend of all kinds, the start ray and a scale bar. Twins share a colour and differ by
  * their hatch. Panels are drawn from the far side to the near one, those that face away not at all; of an opening only
  * the struts that it left are seen.
+ *
+ * <pre>{@code
+ * Picture picture = DomePicture.of("Shelter", parts, UnitSystem.METRIC);
+ * }</pre>
  */
 public final class DomePicture {
 

@@ -19,6 +19,10 @@ import java.util.stream.Stream;
  * One flat pattern for each kind of panel at full size, seen from outside: the triangle between the hub centres,
  * without gaps or allowances, its longest side along x, with the mark of the kind, its count, and along each side the mark
  * of the struts below it. Beside it stands a reference of 100 mm to measure by.
+ *
+ * <pre>{@code
+ * List<Drawing> patterns = PanelPatterns.of(parts, UnitSystem.METRIC);
+ * }</pre>
  */
 public final class PanelPatterns {
 

@@ -3,4 +3,7 @@
  * {@link dev.calotte.drawing.DomePicture} to look at and {@link dev.calotte.drawing.DomeDrawings} to build by. Knows
  * nothing of file formats.
  */
+@NullMarked
 package dev.calotte.drawing;
+
+import org.jspecify.annotations.NullMarked;

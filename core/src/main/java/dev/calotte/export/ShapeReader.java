@@ -10,6 +10,12 @@ import java.util.ServiceLoader;
 /**
  * Reads the lines of files in one format, those of our own cut files and of others. A reader keeps no state between calls.
  * A module offers it twice, as an {@link Exporter} is.
+ *
+ * <pre>{@code
+ * try (InputStream in = Files.newInputStream(Path.of("sheets/glazing-01.dxf"))) {
+ *     List<Shape> lines = ShapeReader.installed("dxf").orElseThrow().read(in);
+ * }
+ * }</pre>
  */
 public interface ShapeReader {
 

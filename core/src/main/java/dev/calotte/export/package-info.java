@@ -6,4 +6,7 @@
  * {@link dev.calotte.export.SolidReader} solids, each what the exporter of its format wrote and files of others, and
  * {@link dev.calotte.export.Border} takes the one outline from lines. Knows no format itself.
  */
+@NullMarked
 package dev.calotte.export;
+
+import org.jspecify.annotations.NullMarked;

@@ -6,6 +6,10 @@ package dev.calotte.geometry;
  * <p>The area follows Kahan's ordering of Heron's formula (W. Kahan, "Miscalculating Area and Angles of a Needle-like
  * Triangle", 2000, section 2), which keeps full precision for flat triangles too.
  *
+ * <pre>{@code
+ * double area = new Triangle(3, 4, 5).area();
+ * }</pre>
+ *
  * @param a the first side, above 0
  * @param b the second side, above 0
  * @param c the third side, above 0

@@ -7,4 +7,7 @@
  * <p>Linear programmes are solved by {@code Simplex}, a few dozen rows at most: it gives the prices of the rows, which
  * the simplex of Commons Math does not, and which the generation of columns needs. So no other library is needed.
  */
+@NullMarked
 package dev.calotte.nest;
+
+import org.jspecify.annotations.NullMarked;

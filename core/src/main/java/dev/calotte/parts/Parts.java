@@ -17,6 +17,11 @@ import java.util.Optional;
  * <p>Lengths that differ by no more than 1e-9 of the radius are one kind: that is rounding, far below the smallest real
  * difference known (2.5e-5 at a frequency of 8). What a workshop can tell apart is another question, which
  * {@link Joinery#mergeWithinMm()} and {@link #closeKinds()} answer.
+ *
+ * <pre>{@code
+ * Parts parts = Parts.of(dome, Joinery.gap(45));
+ * int struts = parts.strutKinds().get(0).count();
+ * }</pre>
  */
 public final class Parts {
 

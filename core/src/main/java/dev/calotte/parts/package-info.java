@@ -6,4 +6,7 @@
  * {@link dev.calotte.parts.PlateArms} of hub plates and their {@link dev.calotte.parts.BoltStack}. Knows nothing of the
  * stock that parts are cut from.
  */
+@NullMarked
 package dev.calotte.parts;
+
+import org.jspecify.annotations.NullMarked;

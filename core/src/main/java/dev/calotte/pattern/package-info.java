@@ -3,4 +3,7 @@
  * a {@link dev.calotte.pattern.Cover} the flat shapes to cut, with allowances, corners, holes, notches, bevels and
  * grain, each with its net shape beside it. It knows nothing of the stock that they are cut from.
  */
+@NullMarked
 package dev.calotte.pattern;
+
+import org.jspecify.annotations.NullMarked;

@@ -3,7 +3,17 @@ package dev.calotte.problem;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Thrown when an input cannot be worked with. Carries all problems found, at least one. */
+/**
+ * Thrown when an input cannot be worked with. Carries all problems found, at least one.
+ *
+ * <pre>{@code
+ * try {
+ *     Dome.of(spec.withKeep(new Keep.Rows(5, 7)));
+ * } catch (CalotteException e) {
+ *     e.problems().forEach(problem -> System.out.println(problem.line()));
+ * }
+ * }</pre>
+ */
 public final class CalotteException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

@@ -3,4 +3,7 @@
  * of the brief; a {@link dev.calotte.problem.CalotteException} carries every problem that was found, never the first
  * only. This package knows nothing else of the library.
  */
+@NullMarked
 package dev.calotte.problem;
+
+import org.jspecify.annotations.NullMarked;

@@ -18,7 +18,13 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
-/** The frame in space: a point for each hub, a line for each strut, a face for each panel, in a layer for each kind. */
+/**
+ * The frame in space: a point for each hub, a line for each strut, a face for each panel, in a layer for each kind.
+ *
+ * <pre>{@code
+ * Wireframe frame = FrameWires.of("Shelter", parts);
+ * }</pre>
+ */
 public final class FrameWires {
 
     private final Dome dome;

@@ -3,4 +3,7 @@
  * {@link dev.calotte.solid.PrintModels} to print at a scale, and {@link dev.calotte.solid.Jigs} that help to build.
  * Knows nothing of file formats.
  */
+@NullMarked
 package dev.calotte.solid;
+
+import org.jspecify.annotations.NullMarked;

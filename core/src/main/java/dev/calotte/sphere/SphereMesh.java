@@ -8,6 +8,11 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 /**
  * A unit sphere of triangles. Vertices are numbered by their {@link Site}: corners of the solid, then the points of its
  * edges, then those inside its faces. Triangles are listed counter-clockwise seen from outside.
+ *
+ * <pre>{@code
+ * SphereMesh mesh = SphereMesh.of(Solid.ICOSAHEDRON, Breakdown.of(3), Spacing.CHORD);
+ * int[] triangles = mesh.triangles();
+ * }</pre>
  */
 public final class SphereMesh {
 

@@ -10,4 +10,7 @@
  * <p>Lattice and counts after Caspar and Klug (Cold Spring Harbor Symp. Quant. Biol. 27, 1962, the triangulation
  * number) and Coxeter ("Virus macromolecules and geodesic domes", 1971, the symbol {3,q+}b,c); both cited from memory.
  */
+@NullMarked
 package dev.calotte.sphere;
+
+import org.jspecify.annotations.NullMarked;

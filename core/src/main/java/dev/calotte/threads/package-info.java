@@ -3,4 +3,7 @@
  * ready first, so that the same brief gives the same bytes for any number of threads. This package knows nothing of
  * domes.
  */
+@NullMarked
 package dev.calotte.threads;
+
+import org.jspecify.annotations.NullMarked;

@@ -2,7 +2,13 @@ package dev.calotte.units;
 
 import java.math.BigDecimal;
 
-/** Lengths as people write them, in millimetres. */
+/**
+ * Lengths as people write them, in millimetres.
+ *
+ * <pre>{@code
+ * double mm = Length.parseMm("4' 7 1/4\"", UnitSystem.METRIC);
+ * }</pre>
+ */
 public final class Length {
 
     /** One inch in millimetres, exactly (the international yard and pound agreement, 1959). */

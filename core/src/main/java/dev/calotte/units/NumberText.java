@@ -6,6 +6,10 @@ import java.math.RoundingMode;
 /**
  * The one place where numbers become text for files: a point for the fraction, no exponent, no grouping, no negative
  * zero, the same in every locale. Rounds halves away from zero.
+ *
+ * <pre>{@code
+ * String text = NumberText.fixed(1412.6, 1);
+ * }</pre>
  */
 public final class NumberText {
 

@@ -5,7 +5,9 @@ public final class UnitException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
+    /** What is wrong. */
     private final String what;
+    /** What to do about it. */
     private final String mend;
 
     /**

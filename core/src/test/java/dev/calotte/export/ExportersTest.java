@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Wireframe;
+import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class ExportersTest {
 
@@ -23,7 +27,9 @@ class ExportersTest {
         }
 
         @Override
-        public void write(Document document, OutputStream out) {}
+        public void write(Document document, OutputStream out) throws IOException {
+            out.write((format + " " + document.name()).getBytes(StandardCharsets.UTF_8));
+        }
     }
 
     @Test
@@ -48,6 +54,37 @@ class ExportersTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Exporters(same))
                 .withMessageContaining("both claim the format svg");
+    }
+
+    @Test
+    void theEndingOfAFileChoosesTheFormat(@TempDir Path folder) throws IOException {
+        Exporters exporters =
+                new Exporters(List.of(new Writer("svg", Drawing.class), new Writer("dxf", Document.class)));
+        exporters.write(DRAWING, folder.resolve("a.v2.DXF"));
+        exporters.write(DRAWING, folder.resolve("new/a.svg"));
+        assertThat(folder.resolve("a.v2.DXF")).hasContent("dxf d");
+        assertThat(folder.resolve("new/a.svg")).hasContent("svg d");
+    }
+
+    @Test
+    void aFormatThatIsNotInstalledIsRefusedWithThoseThatAre(@TempDir Path folder) {
+        Exporters exporters = new Exporters(List.of(new Writer("svg", Drawing.class)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> exporters.write(DRAWING, folder.resolve("a.dxf")))
+                .withMessageContainingAll("no exporter of the format dxf", "only: svg");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Exporters(List.of()).of("dxf"))
+                .withMessageContaining("only: none");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void aDocumentThatTheFormatCannotSayLeavesNoFile(@TempDir Path folder) {
+        Exporters exporters = new Exporters(List.of(new Writer("svg", Drawing.class)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> exporters.write(WIREFRAME, folder.resolve("a.svg")))
+                .withMessageContaining("does not write a Wireframe");
+        assertThat(folder).isEmptyDirectory();
     }
 
     @Test

@@ -7,6 +7,7 @@ public final class DxfFormatException extends IOException {
 
     private static final long serialVersionUID = 1L;
 
+    /** Where it was seen. */
     private final long line;
 
     DxfFormatException(long line, String reason) {

@@ -6,4 +6,7 @@
  * file of any length needs no memory and a refused document leaves no half file. What stands round the entities is in
  * {@code release-12.txt} and {@code release-2000.txt}. Knows neither domes nor other formats.
  */
+@NullMarked
 package dev.calotte.dxf;
+
+import org.jspecify.annotations.NullMarked;

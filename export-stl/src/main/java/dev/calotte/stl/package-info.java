@@ -4,4 +4,7 @@
  * surface that was closed, so the surface is proven again on the numbers that are written. Knows neither domes nor other
  * formats.
  */
+@NullMarked
 package dev.calotte.stl;
+
+import org.jspecify.annotations.NullMarked;

@@ -3,4 +3,7 @@
  * what the page does by itself stand in {@code book.css}, {@code print.css} and the scripts beside the classes; this package
  * says what is on the page. It knows books and pictures, never a dome.
  */
+@NullMarked
 package dev.calotte.svg.book;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+/** A project that depends on Calotte. */
+module example {
+    requires dev.calotte.core;
+}
