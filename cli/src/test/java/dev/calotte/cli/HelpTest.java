@@ -19,8 +19,7 @@ class HelpTest {
     private static final List<String> COMMANDS = List.of("show", "make", "compare", "check", "completion");
 
     /** With all that the examples speak of, and quickly made. */
-    private static final String SMALL =
-            """
+    private static final String SMALL = """
             dome: { breakdown: 2, keep: 1/2 }
             size: { radius: 1 m }
             covers: [{ name: glazing, stock: { sheet: [3 m, 2 m] } }]
