@@ -14,6 +14,10 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 final class Filling {
 
     private static final double ROUNDING = 1e-7;
+
+    /** Places so near to a limit are looked at, so that no rounding hides one. */
+    private static final double SLACK = 1e-5;
+
     private static final int PAIRS_A_STEP = 100;
     private static final Vector2D RIGHT = new Vector2D(1, 0);
     private static final Vector2D UP = new Vector2D(0, 1);
@@ -140,9 +144,7 @@ final class Filling {
         for (int i = 0; i < near.size(); i++) {
             alone(near.get(i));
             for (int j = 0; j < i; j++) {
-                if (near.get(i).meets(near.get(j))) {
-                    crossings(near.get(i), near.get(j));
-                }
+                crossings(near.get(i), near.get(j));
             }
         }
         return bestX < Double.POSITIVE_INFINITY;
@@ -168,23 +170,41 @@ final class Filling {
         }
     }
 
+    /** Only what two outlines cross in where both are, and where a place could still be the best. */
     private void crossings(NoFit a, NoFit b) {
+        double left = Math.max(Math.max(a.left, b.left), minX) - SLACK;
+        double right = Math.min(Math.min(a.right, b.right), Math.min(bestX, maxX)) + SLACK;
+        double low = Math.max(Math.max(a.low, b.low), minY) - SLACK;
+        double high = Math.min(Math.min(a.high, b.high), maxY) + SLACK;
+        if (left > right || low > high || !a.meets(b)) {
+            return;
+        }
         for (int s = 0; s < a.size; s++) {
-            int t = (s + 1) % a.size;
-            double ux = a.x[t] - a.x[s];
-            double uy = a.y[t] - a.y[s];
-            for (int p = 0; p < b.size; p++) {
-                int q = (p + 1) % b.size;
-                double vx = b.x[q] - b.x[p];
-                double vy = b.y[q] - b.y[p];
-                double cross = ux * vy - uy * vx;
-                double dx = b.x[p] - a.x[s];
-                double dy = b.y[p] - a.y[s];
-                double share = (dx * vy - dy * vx) / cross;
-                double other = (dx * uy - dy * ux) / cross;
-                if (share >= 0 && share <= 1 && other >= 0 && other <= 1) {
-                    consider(a.x[s] + share * ux, a.y[s] + share * uy);
-                }
+            int t = s + 1 == a.size ? 0 : s + 1;
+            if (within(a.x[s], a.x[t], left, right) && within(a.y[s], a.y[t], low, high)) {
+                crossings(a, s, t, b);
+            }
+        }
+    }
+
+    private static boolean within(double from, double to, double least, double most) {
+        return from < to ? to >= least && from <= most : from >= least && to <= most;
+    }
+
+    private void crossings(NoFit a, int s, int t, NoFit b) {
+        double ux = a.x[t] - a.x[s];
+        double uy = a.y[t] - a.y[s];
+        for (int p = 0; p < b.size; p++) {
+            int q = p + 1 == b.size ? 0 : p + 1;
+            double vx = b.x[q] - b.x[p];
+            double vy = b.y[q] - b.y[p];
+            double cross = ux * vy - uy * vx;
+            double dx = b.x[p] - a.x[s];
+            double dy = b.y[p] - a.y[s];
+            double share = (dx * vy - dy * vx) / cross;
+            double other = (dx * uy - dy * ux) / cross;
+            if (share >= 0 && share <= 1 && other >= 0 && other <= 1) {
+                consider(a.x[s] + share * ux, a.y[s] + share * uy);
             }
         }
     }

@@ -22,6 +22,10 @@ final class NoFit {
     private final double[] angle;
     final double[] x;
     final double[] y;
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
     private double middleX;
     private double middleY;
     private double radius;
@@ -95,6 +99,10 @@ final class NoFit {
             double cross = nx[s] * ny[t] - ny[s] * nx[t];
             x[s] = (reach[s] * ny[t] - reach[t] * ny[s]) / cross;
             y[s] = (nx[s] * reach[t] - nx[t] * reach[s]) / cross;
+            left = Math.min(left, x[s]);
+            right = Math.max(right, x[s]);
+            low = Math.min(low, y[s]);
+            high = Math.max(high, y[s]);
             middleX += x[s] / size;
             middleY += y[s] / size;
         }

@@ -15,6 +15,8 @@ import org.apache.commons.math3.util.FastMath;
  */
 final class Overlap {
 
+    private static final double ROUNDING = 1e-9;
+
     private final Bodies bodies;
     private final double spacing;
     private final boolean[] turning;
@@ -270,27 +272,41 @@ final class Overlap {
         return lack * lack;
     }
 
-    /** Looks for a side of j and a corner of i, moved, that are nearer than all before. */
+    /**
+     * Looks for a side of j and a corner of i, moved, that are nearer than all before. No corner is nearer to a side than
+     * to the line through it, which is told sooner.
+     */
     private void nearest(int i, int j, double shift, boolean swapped) {
-        for (int s = 0; s < x[j].length; s++) {
-            int t = s + 1 == x[j].length ? 0 : s + 1;
-            double ux = x[j][t] - x[j][s];
-            double uy = y[j][t] - y[j][s];
+        double[] px = x[i];
+        double[] py = y[i];
+        double[] sx = x[j];
+        double[] sy = y[j];
+        for (int s = 0; s < sx.length; s++) {
+            int t = s + 1 == sx.length ? 0 : s + 1;
+            double ux = sx[t] - sx[s];
+            double uy = sy[t] - sy[s];
+            double ax = nx[j][s];
+            double ay = ny[j][s];
             double square = ux * ux + uy * uy;
-            for (int c = 0; c < x[i].length; c++) {
-                double vx = x[i][c] + shift - x[j][s];
-                double vy = y[i][c] - y[j][s];
-                double share = Math.max(0, Math.min(1, (ux * vx + uy * vy) / square));
+            for (int c = 0; c < px.length; c++) {
+                double vx = px[c] + shift - sx[s];
+                double vy = py[c] - sy[s];
+                double off = ax * vx + ay * vy;
+                if (off * off > nearest * (1 + ROUNDING)) {
+                    continue;
+                }
+                double share = (ux * vx + uy * vy) / square;
+                share = share < 0 ? 0 : share > 1 ? 1 : share;
                 double dx = vx - share * ux;
                 double dy = vy - share * uy;
                 if (dx * dx + dy * dy < nearest) {
                     nearest = dx * dx + dy * dy;
-                    double onX = x[j][s] + share * ux;
-                    double onY = y[j][s] + share * uy;
-                    fromX = swapped ? onX : x[i][c];
-                    fromY = swapped ? onY : y[i][c];
-                    toX = swapped ? x[i][c] : onX;
-                    toY = swapped ? y[i][c] : onY;
+                    double onX = sx[s] + share * ux;
+                    double onY = sy[s] + share * uy;
+                    fromX = swapped ? onX : px[c];
+                    fromY = swapped ? onY : py[c];
+                    toX = swapped ? px[c] : onX;
+                    toY = swapped ? py[c] : onY;
                 }
             }
         }
