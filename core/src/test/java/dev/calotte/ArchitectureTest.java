@@ -84,7 +84,7 @@ class ArchitectureTest {
             .whereLayer("sphere")
             .mayOnlyAccessLayers("problem", "units", "geometry")
             .whereLayer("dome")
-            .mayOnlyAccessLayers("problem", "units", "geometry", "sphere")
+            .mayOnlyAccessLayers("problem", "threads", "units", "geometry", "sphere")
             .whereLayer("parts")
             .mayOnlyAccessLayers("problem", "units", "geometry", "sphere", "dome")
             .whereLayer("pattern")

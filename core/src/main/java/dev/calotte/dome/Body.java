@@ -2,6 +2,7 @@ package dev.calotte.dome;
 
 import dev.calotte.geometry.Triangle;
 import dev.calotte.geometry.TriangleNet;
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,12 +37,14 @@ final class Body {
         this.edgeStrut = new int[strutEdge.length];
         this.chords = new double[strutEdge.length];
         this.dihedrals = new double[strutEdge.length];
-        for (int s = 0; s < strutEdge.length; s++) {
-            int half = cap.net.half(strutEdge[s]);
-            edgeStrut[strutEdge[s]] = s;
-            chords[s] = unit.chord(half);
-            dihedrals[s] = cap.net.twin(half) < 0 ? Double.NaN : unit.dihedralRad(half, normals);
-        }
+        Crew.forMany(strutEdge.length).along(strutEdge.length, (from, to) -> {
+            for (int s = from; s < to; s++) {
+                int half = cap.net.half(strutEdge[s]);
+                edgeStrut[strutEdge[s]] = s;
+                chords[s] = unit.chord(half);
+                dihedrals[s] = cap.net.twin(half) < 0 ? Double.NaN : unit.dihedralRad(half, normals);
+            }
+        });
     }
 
     private static Measures measures(CapMeasures unit, double[] normals, double r) {
@@ -113,6 +116,15 @@ final class Body {
         return cap.net.start(half) == hub ? cap.net.end(half) : cap.net.start(half);
     }
 
+    double lengthMm(int strut) {
+        return chords[strut] * radiusMm;
+    }
+
+    /** Not a number without two panels. */
+    double dihedralRad(int strut) {
+        return dihedrals[strut];
+    }
+
     Hub hub(int i) {
         return new Hub(
                 i, position(i), cap.ball.mesh.site(cap.origin[i]), cap.hubRows[i], cap.hubPlaces[i], cap.net.isOpen(i));
@@ -124,7 +136,7 @@ final class Body {
         int to = Math.max(cap.net.start(half), cap.net.end(half));
         OptionalDouble dihedral = Double.isNaN(dihedrals[i]) ? OptionalDouble.empty() : OptionalDouble.of(dihedrals[i]);
         double axialAngle = StrictMath.asin(chords[i] / 2);
-        return new Strut(i, from, to, strutRows[i], strutPlaces[i], chords[i] * radiusMm, axialAngle, dihedral);
+        return new Strut(i, from, to, strutRows[i], strutPlaces[i], lengthMm(i), axialAngle, dihedral);
     }
 
     Panel panel(int i) {

@@ -28,7 +28,7 @@ final class Cap {
 
     Cap(Ball ball, IntPredicate stays) {
         int[] kept = kept(ball, stays);
-        int[] used = Arrays.stream(kept).sorted().distinct().toArray();
+        int[] used = used(kept, ball.mesh.vertexCount());
         RowOrder hubs = new RowOrder(gather(ball.rows, used), points(ball.xyz, used));
         this.ball = ball;
         this.origin = Arrays.stream(hubs.order).map(i -> used[i]).toArray();
@@ -84,8 +84,19 @@ final class Cap {
         return Arrays.copyOf(kept, count);
     }
 
+    /** The vertices of triangles, rising. */
+    private static int[] used(int[] kept, int vertexCount) {
+        boolean[] seen = new boolean[vertexCount];
+        for (int v : kept) {
+            seen[v] = true;
+        }
+        return IntStream.range(0, vertexCount).filter(v -> seen[v]).toArray();
+    }
+
     private static int[] gather(int[] values, int[] which) {
-        return Arrays.stream(which).map(i -> values[i]).toArray();
+        int[] gathered = new int[which.length];
+        Arrays.setAll(gathered, i -> values[which[i]]);
+        return gathered;
     }
 
     private static double[] points(double[] xyz, int[] which) {

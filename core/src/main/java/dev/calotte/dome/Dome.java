@@ -170,6 +170,15 @@ public final class Dome {
         return pieces(remains.panels, body::panel, remains::panel);
     }
 
+    /**
+     * The dome without its openings in plain numbers.
+     *
+     * @return the hubs, struts and panels of {@link #whole()}
+     */
+    public Skeleton skeleton() {
+        return new Skeleton(body);
+    }
+
     /** Pieces as they are, or those that openings left, by their new numbers. */
     private <T> List<T> pieces(Renumbering numbers, IntFunction<T> whole, UnaryOperator<T> renumbered) {
         return openings.isEmpty()

@@ -11,6 +11,11 @@ final class Renumbering {
 
     private final int[] here;
 
+    private Renumbering(int[] same) {
+        this.old = same;
+        this.here = same;
+    }
+
     Renumbering(boolean[] stays) {
         this.old = IntStream.range(0, stays.length).filter(i -> stays[i]).toArray();
         this.here = new int[stays.length];
@@ -21,9 +26,9 @@ final class Renumbering {
     }
 
     static Renumbering all(int count) {
-        boolean[] stays = new boolean[count];
-        Arrays.fill(stays, true);
-        return new Renumbering(stays);
+        int[] same = new int[count];
+        Arrays.setAll(same, i -> i);
+        return new Renumbering(same);
     }
 
     int count() {

@@ -1,7 +1,7 @@
 package dev.calotte.dome;
 
+import dev.calotte.threads.Crew;
 import java.util.Arrays;
-import java.util.Comparator;
 
 /**
  * The order in which things are counted: by row, inside a row counter-clockwise from the start ray seen from above,
@@ -24,25 +24,59 @@ final class RowOrder {
      * @param points x, y and z of each, on or near the unit sphere
      */
     RowOrder(int[] rows, double[] points) {
-        long[] bearings = new long[rows.length];
-        Integer[] sorted = new Integer[rows.length];
-        for (int i = 0; i < rows.length; i++) {
-            bearings[i] = Math.round(bearingRad(points[3 * i], points[3 * i + 1]) / SAME);
-            sorted[i] = i;
-        }
-        Arrays.sort(
-                sorted,
-                Comparator.<Integer>comparingInt(i -> rows[i])
-                        .thenComparingLong(i -> bearings[i])
-                        .thenComparingLong(i -> -Math.round(points[3 * i + 2] / SAME))
-                        .thenComparingInt(i -> i));
         this.order = new int[rows.length];
         this.places = new int[rows.length];
-        for (int i = 0; i < rows.length; i++) {
-            order[i] = sorted[i];
-            boolean sameRow = i > 0 && rows[order[i]] == rows[order[i - 1]];
-            places[i] = sameRow ? places[i - 1] + 1 : 1;
+        int[] ends = byRow(rows);
+        Crew.forMany(rows.length).along(ends.length, (from, to) -> {
+            for (int row = from; row < to; row++) {
+                sortRow(row == 0 ? 0 : ends[row - 1], ends[row], points);
+            }
+        });
+    }
+
+    /** Puts the things of each row together, by number; where the rows end. */
+    private int[] byRow(int... rows) {
+        int[] next = new int[Arrays.stream(rows).max().orElse(-1) + 2];
+        for (int row : rows) {
+            next[row + 1]++;
         }
+        Arrays.parallelPrefix(next, Integer::sum);
+        for (int i = 0; i < rows.length; i++) {
+            order[next[rows[i]]++] = i;
+        }
+        return Arrays.copyOf(next, next.length - 1);
+    }
+
+    /** Sorts a row by keys of a bearing, which takes 33 bits, and the place that the thing has so far. */
+    private void sortRow(int start, int end, double[] points) {
+        long[] keys = new long[end - start];
+        int shift = Integer.SIZE - Integer.numberOfLeadingZeros(end - start);
+        for (int i = start; i < end; i++) {
+            int thing = 3 * order[i];
+            long bearing = Math.round(bearingRad(points[thing], points[thing + 1]) / SAME);
+            keys[i - start] = (bearing << shift) | (i - start);
+        }
+        Arrays.sort(keys);
+        int[] before = Arrays.copyOfRange(order, start, end);
+        for (int i = start; i < end; i++) {
+            order[i] = before[(int) (keys[i - start] & ((1L << shift) - 1))];
+            places[i] = i - start + 1;
+            for (int j = i; j > start && (keys[j - start] >> shift) == (keys[j - start - 1] >> shift); j--) {
+                swapIfHigher(j, points);
+            }
+        }
+    }
+
+    private void swapIfHigher(int place, double[] points) {
+        int thing = order[place];
+        if (higher(points, thing, order[place - 1])) {
+            order[place] = order[place - 1];
+            order[place - 1] = thing;
+        }
+    }
+
+    private static boolean higher(double[] points, int one, int other) {
+        return Math.round(points[3 * one + 2] / SAME) > Math.round(points[3 * other + 2] / SAME);
     }
 
     private static double bearingRad(double x, double y) {

@@ -27,17 +27,23 @@ public final class Groups {
      * @return the groups
      */
     public static Groups of(double[] values, double tolerance) {
-        double[] sorted = values.clone();
+        DistinctValues distinct = new DistinctValues(values);
+        double[] unsorted = distinct.values();
+        double[] sorted = unsorted.clone();
         Arrays.sort(sorted);
         double[] least = IntStream.range(0, sorted.length)
                 .filter(i -> i == 0 || sorted[i] - sorted[i - 1] > tolerance)
                 .mapToDouble(i -> sorted[i])
                 .toArray();
+        int[] groupOfDistinct = new int[unsorted.length];
+        for (int i = 0; i < unsorted.length; i++) {
+            int found = Arrays.binarySearch(least, unsorted[i]);
+            groupOfDistinct[i] = found >= 0 ? found : -found - 2;
+        }
         int[] groupOf = new int[values.length];
         int[] sizes = new int[least.length];
         for (int i = 0; i < values.length; i++) {
-            int found = Arrays.binarySearch(least, values[i]);
-            groupOf[i] = found >= 0 ? found : -found - 2;
+            groupOf[i] = groupOfDistinct[distinct.of(i)];
             sizes[groupOf[i]]++;
         }
         return new Groups(groupOf, least, sizes);

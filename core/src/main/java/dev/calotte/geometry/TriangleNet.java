@@ -49,29 +49,43 @@ public final class TriangleNet {
             leaving[next[corners[h]]++] = h;
         }
         int[] twins = new int[corners.length];
-        for (int h = 0; h < corners.length; h++) {
-            twins[h] = twin(h, corners, start, leaving);
+        int[] known = new int[vertexCount];
+        int[] arriving = new int[vertexCount];
+        Arrays.fill(known, NONE);
+        for (int v = 0; v < vertexCount; v++) {
+            for (int i = start[v]; i < start[v + 1]; i++) {
+                int half = before(leaving[i]);
+                int from = corners[half];
+                if (known[from] == v || from == v) {
+                    throw usedTwice(corners, start, leaving);
+                }
+                known[from] = v;
+                arriving[from] = half;
+            }
+            for (int i = start[v]; i < start[v + 1]; i++) {
+                int to = corners[after(leaving[i])];
+                twins[leaving[i]] = known[to] == v ? arriving[to] : NONE;
+            }
         }
         return twins;
     }
 
-    private static int twin(int h, int[] corners, int[] start, int[] leaving) {
-        int from = corners[h];
-        int to = corners[after(h)];
-        int same = 0;
-        for (int i = start[from]; i < start[from + 1]; i++) {
-            same += corners[after(leaving[i])] == to ? 1 : 0;
+    /** Names the first half-edge that runs like another one, or from a vertex to itself. */
+    private static IllegalArgumentException usedTwice(int[] corners, int[] start, int[] leaving) {
+        int half = 0;
+        while (corners[half] != corners[after(half)] && alike(half, corners, start, leaving) == 1) {
+            half++;
         }
-        int found = NONE;
-        for (int i = start[to]; i < start[to + 1]; i++) {
-            if (corners[after(leaving[i])] == from) {
-                found = leaving[i];
-            }
+        return new IllegalArgumentException(
+                "the edge from " + corners[half] + " to " + corners[after(half)] + " is used twice the same way");
+    }
+
+    private static int alike(int half, int[] corners, int[] start, int[] leaving) {
+        int count = 0;
+        for (int i = start[corners[half]]; i < start[corners[half] + 1]; i++) {
+            count += corners[after(leaving[i])] == corners[after(half)] ? 1 : 0;
         }
-        if (same != 1 || from == to) {
-            throw new IllegalArgumentException("the edge from " + from + " to " + to + " is used twice the same way");
-        }
-        return found;
+        return count;
     }
 
     private int[] numberEdges() {

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.function.ToIntFunction;
-import java.util.stream.IntStream;
 
 /**
  * What leaves a hub, counter-clockwise: the numbers of the strut kinds, and after each the number of the strut kind
@@ -38,6 +37,22 @@ final class HubCircle {
                 spokes.stream().mapToInt(after).toArray());
     }
 
+    /**
+     * Reads a circle of a dome without openings.
+     *
+     * @param around for each strut its index, and that of the strut that closes the panel after it
+     */
+    static HubCircle of(int[] around, IntUnaryOperator strutKind, IntUnaryOperator length) {
+        int[] struts = new int[around.length / 2];
+        int[] opposites = new int[struts.length];
+        for (int i = 0; i < struts.length; i++) {
+            int opposite = around[2 * i + 1];
+            struts[i] = strutKind.applyAsInt(around[2 * i]);
+            opposites[i] = opposite == Spoke.NONE ? NO_PANEL : length.applyAsInt(opposite);
+        }
+        return new HubCircle(struts, opposites);
+    }
+
     boolean isOpen() {
         return opposites[opposites.length - 1] == NO_PANEL;
     }
@@ -48,11 +63,25 @@ final class HubCircle {
 
     /** How often the circle is turned by one strut to read as the smallest of its turns; an open one never. */
     int turnToSmallest() {
-        int turns = isOpen() ? 1 : size();
-        return IntStream.range(0, turns)
-                .boxed()
-                .min(Comparator.comparing(this::turned, ORDER))
-                .orElseThrow();
+        int smallest = 0;
+        for (int turn = 1; turn < size() && !isOpen(); turn++) {
+            int order = compareTurns(struts, turn, smallest);
+            if (order < 0 || (order == 0 && compareTurns(opposites, turn, smallest) < 0)) {
+                smallest = turn;
+            }
+        }
+        return smallest;
+    }
+
+    private static int compareTurns(int[] circle, int one, int other) {
+        int n = circle.length;
+        for (int i = 0; i < n; i++) {
+            int order = Integer.compare(circle[(i + one) % n], circle[(i + other) % n]);
+            if (order != 0) {
+                return order;
+            }
+        }
+        return 0;
     }
 
     HubCircle smallest() {
@@ -60,18 +89,34 @@ final class HubCircle {
     }
 
     private HubCircle turned(int by) {
-        return new HubCircle(
-                IntStream.range(0, size()).map(i -> struts[(i + by) % size()]).toArray(),
-                IntStream.range(0, size())
-                        .map(i -> opposites[(i + by) % size()])
-                        .toArray());
+        return new HubCircle(turned(struts, by), turned(opposites, by));
+    }
+
+    private static int[] turned(int[] circle, int by) {
+        int[] turned = new int[circle.length];
+        Arrays.setAll(turned, i -> circle[(i + by) % circle.length]);
+        return turned;
     }
 
     /** Seen from inside: the struts in reverse, each still followed by what lies between it and the next. */
     HubCircle mirrored() {
         int n = size();
-        return new HubCircle(
-                IntStream.range(0, n).map(i -> struts[n - 1 - i]).toArray(),
-                IntStream.range(0, n).map(i -> opposites[(2 * n - 2 - i) % n]).toArray());
+        int[] back = new int[n];
+        int[] between = new int[n];
+        Arrays.setAll(back, i -> struts[n - 1 - i]);
+        Arrays.setAll(between, i -> opposites[(2 * n - 2 - i) % n]);
+        return new HubCircle(back, between);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HubCircle circle
+                && Arrays.equals(struts, circle.struts)
+                && Arrays.equals(opposites, circle.opposites);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(struts) + Arrays.hashCode(opposites);
     }
 }

@@ -1,10 +1,12 @@
 package dev.calotte.parts;
 
 import dev.calotte.dome.Dome;
+import dev.calotte.dome.Skeleton;
 import dev.calotte.dome.Spoke;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +24,7 @@ final class HubSorting {
     final List<HubKind> kinds;
 
     private final Dome dome;
+    private final Skeleton skeleton;
     private final StrutSorting struts;
     private final BareGaps bareGaps;
     private final Map<HubCircle, Integer> numbers = new TreeMap<>(HubCircle.ORDER);
@@ -38,23 +41,42 @@ final class HubSorting {
 
     private HubSorting(Dome dome, StrutSorting struts, Map<HubCircle, Integer> wholeNumbers) {
         this.dome = dome;
+        this.skeleton = dome.skeleton();
         this.struts = struts;
         this.bareGaps = new BareGaps(dome);
         this.numbers.putAll(wholeNumbers);
         Twins<HubCircle> twins = new Twins<>(HubCircle.ORDER);
         Twins.Tally[] tallies = new Twins.Tally[dome.hubs().size()];
+        Map<HubCircle, Twins.Tally> known = new LinkedHashMap<>();
         for (int hub = 0; hub < tallies.length; hub++) {
-            HubCircle circle = circle(dome.around(hub));
-            HubCircle left = circle.smallest();
-            HubCircle right = circle.mirrored().smallest();
-            int order = HubCircle.ORDER.compare(left, right);
-            Hand hand = order == 0 ? Hand.NONE : order < 0 ? Hand.LEFT : Hand.RIGHT;
-            tallies[hub] = twins.note(order <= 0 ? left : right, hand, hub);
+            HubCircle circle = circle(hub);
+            Twins.Tally tally = known.get(circle);
+            if (tally == null) {
+                tally = note(circle, hub, twins);
+                known.put(circle, tally);
+            } else {
+                tally.countAnother();
+            }
+            tallies[hub] = tally;
         }
         Comparator<HubCircle> wholeFirst =
                 Comparator.comparingInt(shape -> numbers.getOrDefault(shape, Integer.MAX_VALUE));
         this.kinds = twins.kinds(wholeFirst.thenComparing(HubCircle.ORDER), this::kind);
         this.kindOf = Arrays.stream(tallies).mapToInt(Twins.Tally::index).toArray();
+    }
+
+    private static Twins.Tally note(HubCircle circle, int hub, Twins<HubCircle> twins) {
+        HubCircle left = circle.smallest();
+        HubCircle right = circle.mirrored().smallest();
+        int order = HubCircle.ORDER.compare(left, right);
+        Hand hand = order == 0 ? Hand.NONE : order < 0 ? Hand.LEFT : Hand.RIGHT;
+        return twins.note(order <= 0 ? left : right, hand, hub);
+    }
+
+    private HubCircle circle(int hub) {
+        return dome.openings().isEmpty()
+                ? HubCircle.of(skeleton.around(hub), struts::number, struts::lengthNumber)
+                : circle(dome.around(hub));
     }
 
     private HubCircle circle(List<Spoke> spokes) {

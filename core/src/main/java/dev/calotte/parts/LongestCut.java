@@ -48,7 +48,7 @@ public final class LongestCut {
                     "Give longest-strut or radius, or keep a fraction of the rows.");
         }
         Dome dome = Dome.of(spec.withSize(Size.radius(ANY_RADIUS_MM)));
-        double[] endMm = HubEnds.mm(dome, joinery);
+        double[] endMm = HubEnds.mm(dome.skeleton(), joinery);
         checkRoom(joinery.ends(), endMm, wantedMm);
         return Size.radius(dome.struts().stream()
                 .mapToDouble(strut -> radiusMm(strut, endMm, joinery.ends(), wantedMm))

@@ -1,7 +1,7 @@
 package dev.calotte.parts;
 
 import dev.calotte.dome.Dome;
-import dev.calotte.dome.Panel;
+import dev.calotte.dome.Skeleton;
 import dev.calotte.geometry.Triangle;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
@@ -22,10 +22,10 @@ final class PanelSorting {
         static final Comparator<Sides> ORDER =
                 Comparator.comparingInt(Sides::a).thenComparingInt(Sides::b).thenComparingInt(Sides::c);
 
-        static Sides of(int... around) {
-            int[] rising = around.clone();
-            Arrays.sort(rising);
-            return new Sides(rising[0], rising[1], rising[2]);
+        static Sides of(int one, int two, int three) {
+            int least = Math.min(one, Math.min(two, three));
+            int most = Math.max(one, Math.max(two, three));
+            return new Sides(least, Math.max(Math.min(one, two), Math.min(Math.max(one, two), three)), most);
         }
 
         Triangle triangle(StrutSorting struts) {
@@ -41,13 +41,20 @@ final class PanelSorting {
         }
     }
 
+    /** Sorts the panels of a dome without openings. */
     PanelSorting(Dome dome, StrutSorting struts) {
         Twins<Sides> twins = new Twins<>(Sides.ORDER);
-        Twins.Tally[] tallies = new Twins.Tally[dome.panels().size()];
-        for (Panel panel : dome.panels()) {
-            int[] around =
-                    panel.struts().stream().mapToInt(struts::lengthNumber).toArray();
-            tallies[panel.index()] = twins.note(closing(Sides.of(around), struts), hand(around), panel.index());
+        Skeleton skeleton = dome.skeleton();
+        Twins.Tally[] tallies = new Twins.Tally[skeleton.panelCount()];
+        for (int panel = 0; panel < tallies.length; panel++) {
+            int a = struts.lengthNumber(skeleton.strut(panel, 0));
+            int b = struts.lengthNumber(skeleton.strut(panel, 1));
+            int c = struts.lengthNumber(skeleton.strut(panel, 2));
+            Sides sides = Sides.of(a, b, c);
+            tallies[panel] = twins.note(sides, hand(a, b, c), panel);
+            if (tallies[panel].count() == 1) {
+                checkClosing(sides, struts);
+            }
         }
         // areas that are equal up to rounding are left in the order of their sides
         double step = StrutSorting.SAME * dome.radiusMm() * dome.radiusMm();
@@ -68,7 +75,7 @@ final class PanelSorting {
     }
 
     /** Merging a long side with a longer one can leave a thin panel without height. */
-    private static Sides closing(Sides sides, StrutSorting struts) {
+    private static void checkClosing(Sides sides, StrutSorting struts) {
         if (!sides.close(struts)) {
             throw new CalotteException(
                     Code.IMPOSSIBLE,
@@ -76,19 +83,14 @@ final class PanelSorting {
                     "the sides of a panel no longer make a triangle once they are merged.",
                     "Merge less.");
         }
-        return sides;
     }
 
     /** Of three different sizes in a circle two steps rise in the one hand and one in the other. */
-    private static Hand hand(int... around) {
-        int rising = 0;
-        for (int k = 0; k < 3; k++) {
-            int next = around[(k + 1) % 3];
-            if (around[k] == next) {
-                return Hand.NONE;
-            }
-            rising += around[k] < next ? 1 : 0;
+    private static Hand hand(int a, int b, int c) {
+        if (a == b || b == c || c == a) {
+            return Hand.NONE;
         }
+        int rising = (a < b ? 1 : 0) + (b < c ? 1 : 0) + (c < a ? 1 : 0);
         return rising == 2 ? Hand.LEFT : Hand.RIGHT;
     }
 }

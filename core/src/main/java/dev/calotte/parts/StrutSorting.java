@@ -1,17 +1,16 @@
 package dev.calotte.parts;
 
 import dev.calotte.dome.Dome;
-import dev.calotte.dome.Strut;
+import dev.calotte.dome.Skeleton;
 import dev.calotte.geometry.Groups;
 import dev.calotte.geometry.MergedGroups;
+import dev.calotte.parts.StrutShapes.Shape;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** Struts by length, and those of one length by where they end at either hub. */
@@ -29,43 +28,55 @@ final class StrutSorting {
     private final int[] firstOfLength;
     final List<StrutKind> kinds;
 
-    /** The number of a length, and from the hubs' axes to the strut's ends, the smaller first. */
-    private record Shape(int length, double nearMm, double farMm) {
-
-        /** Of one length, the larger its gaps the shorter it is cut. */
-        static final Comparator<Shape> ORDER = Comparator.comparingInt(Shape::length)
-                .thenComparing(shape -> shape.nearMm + shape.farMm, Comparator.reverseOrder())
-                .thenComparing(Shape::nearMm);
-    }
-
+    /** Sorts the struts of a dome without openings. */
     StrutSorting(Dome dome, Joinery joinery) {
+        Skeleton skeleton = dome.skeleton();
         this.joinery = joinery;
         this.radiusMm = dome.radiusMm();
-        List<Strut> struts = dome.struts();
-        double[] chords =
-                struts.stream().mapToDouble(s -> s.lengthMm() / radiusMm).toArray();
+        double[] chords = new double[skeleton.strutCount()];
+        Arrays.setAll(chords, strut -> skeleton.lengthMm(strut) / radiusMm);
         this.lengths = MergedGroups.of(chords, SAME, joinery.mergeWithinMm() / radiusMm);
-        Map<Shape, List<Strut>> shapes = shapes(struts, HubEnds.mm(dome, joinery));
-        this.numbers = new int[struts.size()];
         this.firstOfLength = new int[lengths.count()];
+        StrutShapes shapes = new StrutShapes(lengths.count());
+        int[] shapeOf = shapesOf(skeleton, HubEnds.mm(skeleton, joinery), shapes);
+        int[] ordered = shapes.ordered();
+        int[] numberOf = new int[ordered.length];
+        for (int i = 0; i < ordered.length; i++) {
+            numberOf[ordered[i]] = i + 1;
+        }
+        this.numbers = Arrays.stream(shapeOf).map(shape -> numberOf[shape]).toArray();
+        double[][] angles = dihedrals(skeleton, ordered.length);
         List<StrutKind> made = new ArrayList<>();
-        shapes.forEach((shape, members) -> {
-            made.add(kind(made.size() + 1, shape, members));
-            members.forEach(strut -> numbers[strut.index()] = made.size());
-            firstOfLength[shape.length] = firstOfLength[shape.length] == 0 ? made.size() : firstOfLength[shape.length];
-        });
+        for (int number = 1; number <= ordered.length; number++) {
+            Shape shape = shapes.shape(ordered[number - 1]);
+            firstOfLength[shape.length()] = firstOfLength[shape.length()] == 0 ? number : firstOfLength[shape.length()];
+            made.add(kind(number, shape, angles[number - 1]));
+        }
         this.kinds = List.copyOf(made);
     }
 
-    private Map<Shape, List<Strut>> shapes(List<Strut> struts, double[] endMm) {
-        Map<Shape, List<Strut>> shapes = new TreeMap<>(Shape.ORDER);
-        for (Strut strut : struts) {
-            double from = endMm[strut.from()];
-            double to = endMm[strut.to()];
-            Shape shape = new Shape(lengths.of(strut.index()), Math.min(from, to), Math.max(from, to));
-            shapes.computeIfAbsent(shape, s -> new ArrayList<>()).add(strut);
+    private int[] shapesOf(Skeleton skeleton, double[] endMm, StrutShapes shapes) {
+        int[] shapeOf = new int[skeleton.strutCount()];
+        for (int strut = 0; strut < shapeOf.length; strut++) {
+            double one = endMm[skeleton.start(strut)];
+            double other = endMm[skeleton.end(strut)];
+            shapeOf[strut] = shapes.number(lengths.of(strut), one, other);
         }
-        return shapes;
+        return shapeOf;
+    }
+
+    /** The dihedrals of the struts of each kind, not a number at the base. */
+    private double[][] dihedrals(Skeleton skeleton, int kindCount) {
+        int[] counts = new int[kindCount];
+        for (int number : numbers) {
+            counts[number - 1]++;
+        }
+        double[][] angles = Arrays.stream(counts).mapToObj(double[]::new).toArray(double[][]::new);
+        for (int strut = numbers.length - 1; strut >= 0; strut--) {
+            int kind = numbers[strut] - 1;
+            angles[kind][--counts[kind]] = skeleton.dihedralRad(strut);
+        }
+        return angles;
     }
 
     /** The number of a strut's kind, from 1. */
@@ -83,10 +94,10 @@ final class StrutSorting {
         return kinds.get(firstOfLength[lengthNumber - 1] - 1);
     }
 
-    private StrutKind kind(int number, Shape shape, List<Strut> members) {
-        double chord = lengths.value(shape.length);
+    private StrutKind kind(int number, Shape shape, double... angles) {
+        double chord = lengths.value(shape.length());
         double axialAngle = StrictMath.asin(chord / 2);
-        StrutCut cut = new StrutCut(joinery.ends(), shape.nearMm, shape.farMm, axialAngle);
+        StrutCut cut = new StrutCut(joinery.ends(), shape.nearMm(), shape.farMm(), axialAngle);
         if (!cut.leaves(chord * radiusMm)) {
             throw usedUp(number, shape, chord * radiusMm);
         }
@@ -95,20 +106,17 @@ final class StrutSorting {
                 chord,
                 chord * radiusMm,
                 cut.cutMm(chord * radiusMm),
-                List.of(shape.nearMm, shape.farMm),
-                lengths.error(shape.length) * radiusMm,
+                List.of(shape.nearMm(), shape.farMm()),
+                lengths.error(shape.length()) * radiusMm,
                 axialAngle,
                 cut.flatEnds(chord * radiusMm),
-                dihedrals(members),
-                members.size());
+                dihedrals(angles),
+                angles.length);
     }
 
-    private static List<StrutKind.Dihedral> dihedrals(List<Strut> members) {
+    private static List<StrutKind.Dihedral> dihedrals(double... all) {
         Groups angles = Groups.of(
-                members.stream()
-                        .flatMapToDouble(strut -> strut.dihedralRad().stream())
-                        .toArray(),
-                SAME);
+                Arrays.stream(all).filter(angle -> !Double.isNaN(angle)).toArray(), SAME);
         return IntStream.range(0, angles.count())
                 .mapToObj(a -> new StrutKind.Dihedral(angles.value(a), angles.size(a)))
                 .toList();
@@ -123,10 +131,10 @@ final class StrutSorting {
                     "its two flattened ends " + strut,
                     "Flatten less, or take a larger dome or a lower breakdown.");
         }
-        boolean equal = shape.nearMm == shape.farMm;
+        boolean equal = shape.nearMm() == shape.farMm();
         String gaps = equal
-                ? String.format(Locale.ROOT, "two gaps of %.1f mm ", shape.nearMm)
-                : String.format(Locale.ROOT, "gaps of %.1f mm and %.1f mm ", shape.nearMm, shape.farMm);
+                ? String.format(Locale.ROOT, "two gaps of %.1f mm ", shape.nearMm())
+                : String.format(Locale.ROOT, "gaps of %.1f mm and %.1f mm ", shape.nearMm(), shape.farMm());
         return new CalotteException(
                 Code.IMPOSSIBLE,
                 "frame.hub-gap",

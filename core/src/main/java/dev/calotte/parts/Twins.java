@@ -3,10 +3,10 @@ package dev.calotte.parts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * Counts things by shape and hand, and numbers them: mirror twins share a number, left comes before right.
@@ -34,6 +34,11 @@ final class Twins<K> {
             return count;
         }
 
+        /** Counts a thing of this shape and hand. */
+        void countAnother() {
+            count++;
+        }
+
         /** The place of their kind in the list that {@link Twins#kinds} made. */
         int index() {
             return index;
@@ -52,17 +57,23 @@ final class Twins<K> {
         T make(int number, Hand hand, K shape, Tally tally, Optional<String> twin);
     }
 
-    private final Map<K, Map<Hand, Tally>> tallies;
+    private final Map<K, Map<Hand, Tally>> tallies = new LinkedHashMap<>();
+    private final Comparator<K> order;
 
+    /**
+     * Nothing counted yet.
+     *
+     * @param order tells shapes apart as their equality does
+     */
     Twins(Comparator<K> order) {
-        this.tallies = new TreeMap<>(order);
+        this.order = order;
     }
 
     /** Counts a thing. */
     Tally note(K shape, Hand hand, int thing) {
         Tally tally = tallies.computeIfAbsent(shape, k -> new EnumMap<>(Hand.class))
                 .computeIfAbsent(hand, h -> new Tally(thing));
-        tally.count++;
+        tally.countAnother();
         return tally;
     }
 
@@ -70,7 +81,8 @@ final class Twins<K> {
     <T> List<T> kinds(Comparator<K> bySize, Maker<K, T> maker) {
         List<T> kinds = new ArrayList<>();
         int number = 0;
-        for (K shape : tallies.keySet().stream().sorted(bySize).toList()) {
+        for (K shape :
+                tallies.keySet().stream().sorted(bySize.thenComparing(order)).toList()) {
             number++;
             Map<Hand, Tally> hands = tallies.get(shape);
             for (Map.Entry<Hand, Tally> entry : hands.entrySet()) {

@@ -101,6 +101,11 @@ final class Lattice {
         return innerPoint[inner];
     }
 
+    /** The number, from 0, of an inner point. */
+    int innerNumberAt(int x, int y) {
+        return innerNumber[slot(x, y)];
+    }
+
     /** The number, from 0, of the inner point with these weights of B and C. */
     int innerNumber(int weightB, int weightC) {
         int x = (int) (((long) weightB * b - (long) weightC * c) / total);

@@ -37,6 +37,9 @@ final class Sites {
         int a = lattice.weightA(x, y);
         int b = lattice.weightB(x, y);
         int c = lattice.weightC(x, y);
+        if (a > 0 && b > 0 && c > 0) {
+            return firstInFace + face * lattice.innerCount() + lattice.innerNumberAt(x, y);
+        }
         if (c < 0) {
             return across(face, 0, new int[] {a, b, c});
         }

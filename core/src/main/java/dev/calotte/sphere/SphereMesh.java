@@ -107,12 +107,16 @@ public final class SphereMesh {
 
     private static int[] triangles(Solid solid, Lattice lattice, Sites sites, Breakdown breakdown) {
         int[] pattern = lattice.triangles();
+        int[] sides = new int[pattern.length / 6];
+        for (int t = 0; t < pattern.length; t += 6) {
+            sides[t / 6] = lattice.owningSide(
+                    pattern[t], pattern[t + 1], pattern[t + 2], pattern[t + 3], pattern[t + 4], pattern[t + 5]);
+        }
         int[] triangles = new int[Math.toIntExact(3L * solid.faceCount() * breakdown.triangulationNumber())];
         int count = 0;
         for (int f = 0; f < solid.faceCount(); f++) {
             for (int t = 0; t < pattern.length; t += 6) {
-                int side = lattice.owningSide(
-                        pattern[t], pattern[t + 1], pattern[t + 2], pattern[t + 3], pattern[t + 4], pattern[t + 5]);
+                int side = sides[t / 6];
                 if (side < 0 || f < solid.neighbour(f, side)) {
                     for (int k = 0; k < 6; k += 2) {
                         triangles[count++] = sites.number(f, pattern[t + k], pattern[t + k + 1]);

@@ -16,6 +16,10 @@ import java.util.concurrent.Future;
  */
 public record Crew(int threads) {
 
+    private static final int MANY = 100_000;
+    /** For each thread, so that one that was slow does not keep the others waiting for long. */
+    private static final int STRETCHES = 4;
+
     /**
      * A crew.
      *
@@ -54,6 +58,51 @@ public record Crew(int threads) {
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /**
+     * A crew for work on many small things: one thread if there are so few that a second one would not pay.
+     *
+     * @param things how many things there are
+     * @return as many threads as the machine has, or one
+     */
+    public static Crew forMany(int things) {
+        return new Crew(things < MANY ? 1 : Runtime.getRuntime().availableProcessors());
+    }
+
+    /** Work on things that stand in a row. */
+    public interface Stretch {
+        /**
+         * Does it.
+         *
+         * @param from the first thing
+         * @param to behind the last thing
+         */
+        void work(int from, int to);
+    }
+
+    /**
+     * Does work on all things of a row, in several stretches if there are several threads.
+     *
+     * @param count how many things there are
+     * @param stretch what is done; must not mind that other stretches are worked on meanwhile
+     */
+    public void along(int count, Stretch stretch) {
+        if (threads == 1) {
+            stretch.work(0, count);
+            return;
+        }
+        int pieces = STRETCHES * threads;
+        List<Callable<Boolean>> work = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            int from = (int) ((long) count * i / pieces);
+            int to = (int) ((long) count * (i + 1) / pieces);
+            work.add(() -> {
+                stretch.work(from, to);
+                return true;
+            });
+        }
+        all(work);
     }
 
     private static RuntimeException unchecked(Throwable cause) {

@@ -2,6 +2,7 @@ package dev.calotte.dome;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class RowOrderTest {
@@ -40,6 +41,30 @@ class RowOrderTest {
     void onTheAxisTheBearingIsThatOfTheStartRay() {
         RowOrder order = order(new int[3], 0, 1, 0, -1e-12, -1e-12, 1, 1, 1e-3, 0);
         assertThat(order.order).containsExactly(1, 2, 0);
+    }
+
+    @Test
+    void manyThingsAreOrderedAsTwoAre() {
+        Random random = new Random(3);
+        int[] rows = random.ints(500, 0, 4).toArray();
+        double[] points = new double[1500];
+        for (int i = 0; i < rows.length; i++) {
+            double bearing = random.nextInt(12) * Math.PI / 6 + 0.1;
+            points[3 * i] = StrictMath.cos(bearing);
+            points[3 * i + 1] = StrictMath.sin(bearing);
+            points[3 * i + 2] = random.nextInt(5) / 4.0;
+        }
+        int[] order = order(rows, points).order;
+        for (int i = 1; i < order.length; i++) {
+            if (rows[order[i]] == rows[order[i - 1]]) {
+                double[] both = new double[6];
+                System.arraycopy(points, 3 * order[i - 1], both, 0, 3);
+                System.arraycopy(points, 3 * order[i], both, 3, 3);
+                assertThat(order(new int[2], both).order).containsExactly(0, 1);
+            }
+            assertThat(rows[order[i]]).isGreaterThanOrEqualTo(rows[order[i - 1]]);
+        }
+        assertThat(order).hasSize(500).doesNotHaveDuplicates();
     }
 
     @Test

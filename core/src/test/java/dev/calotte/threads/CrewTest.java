@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +39,30 @@ class CrewTest {
         assertThat(new Crew(1).all(work))
                 .containsExactlyElementsOf(IntStream.range(0, 20).boxed().toList());
         assertThat(new Crew(3).all(List.<Callable<Integer>>of())).isEmpty();
+    }
+
+    @Test
+    void stretchesCoverARowOnce() {
+        for (int threads : new int[] {1, 2, 3}) {
+            for (int count : new int[] {0, 1, 5, 1000}) {
+                AtomicIntegerArray worked = new AtomicIntegerArray(count);
+                new Crew(threads).along(count, (from, to) -> {
+                    for (int i = from; i < to; i++) {
+                        worked.incrementAndGet(i);
+                    }
+                });
+                for (int i = 0; i < count; i++) {
+                    assertThat(worked.get(i)).isEqualTo(1);
+                }
+            }
+        }
+    }
+
+    @Test
+    void fewThingsAreWorkForOne() {
+        assertThat(Crew.forMany(1000).threads()).isEqualTo(1);
+        assertThat(Crew.forMany(10_000_000).threads())
+                .isEqualTo(Runtime.getRuntime().availableProcessors());
     }
 
     @Test
