@@ -16,7 +16,7 @@ final class CutSides {
     private final List<Path> paths = new ArrayList<>();
     private final List<String> marks = new ArrayList<>();
     private final int[] firsts;
-    private final int size;
+    private final int[] owners;
 
     CutSides(Drawing drawing) {
         for (Drawing.Part part : drawing.parts()) {
@@ -33,7 +33,10 @@ final class CutSides {
             firsts[path] = count;
             count += sides(paths.get(path));
         }
-        this.size = count;
+        this.owners = new int[count];
+        for (int path = 0; path < firsts.length; path++) {
+            Arrays.fill(owners, firsts[path], path + 1 < firsts.length ? firsts[path + 1] : count, path);
+        }
     }
 
     static boolean isCut(Shape shape) {
@@ -45,13 +48,12 @@ final class CutSides {
     }
 
     int size() {
-        return size;
+        return owners.length;
     }
 
     /** Which of the paths a side belongs to. */
     int pathOf(int side) {
-        int found = Arrays.binarySearch(firsts, side);
-        return found >= 0 ? found : -found - 2;
+        return owners[side];
     }
 
     String markOf(int side) {

@@ -19,6 +19,14 @@ record Side(double fromX, double fromY, double toX, double toY) {
         return Math.sqrt(across * across + upwards * upwards);
     }
 
+    double lowest() {
+        return Math.min(fromY, toY);
+    }
+
+    double highest() {
+        return Math.max(fromY, toY);
+    }
+
     Side reversed() {
         return new Side(/* fromX= */ toX, /* fromY= */ toY, /* toX= */ fromX, /* toY= */ fromY);
     }

@@ -1,6 +1,8 @@
 package dev.calotte.document;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A flat sheet of shapes to be worked at full size. Its lower left corner is the origin and y points up; every shape
@@ -47,5 +49,20 @@ public record Drawing(String name, String title, double widthMm, double heightMm
      */
     public Drawing {
         parts = List.copyOf(parts);
+    }
+
+    /**
+     * What is done on it.
+     *
+     * @return the operations that its shapes have, in working order
+     */
+    public List<Operation> operations() {
+        Set<Operation> found = EnumSet.noneOf(Operation.class);
+        for (Part part : parts) {
+            for (Shape shape : part.shapes()) {
+                found.add(shape.operation());
+            }
+        }
+        return List.copyOf(found);
     }
 }

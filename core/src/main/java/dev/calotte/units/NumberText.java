@@ -73,7 +73,7 @@ public final class NumberText {
             throw new IllegalArgumentException("no file can hold the number " + value);
         }
         double scaled = Math.abs(value) * POWERS[decimals];
-        if (scaled >= EXACT || mayBeHalf(scaled)) {
+        if (!isPlain(scaled)) {
             text.append(new BigDecimal(value)
                     .setScale(decimals, RoundingMode.HALF_UP)
                     .toPlainString());
@@ -88,6 +88,15 @@ public final class NumberText {
         for (int place = decimals - 1; place >= 0; place--) {
             text.append((char) ('0' + fraction / POWERS[place] % 10));
         }
+    }
+
+    static long power(int decimals) {
+        return POWERS[decimals];
+    }
+
+    /** Whether a value that was multiplied by a power of ten is rounded as its exact value is. */
+    static boolean isPlain(double scaled) {
+        return scaled < EXACT && !mayBeHalf(scaled);
     }
 
     /** Whether the product's own rounding could have carried it over the half between two whole numbers. */

@@ -27,6 +27,17 @@ class DocumentsTest {
     }
 
     @Test
+    void drawingTellsItsOperationsInWorkingOrder() {
+        List<Shape> shapes = List.of(
+                Path.open(Operation.REF, 0, 0, 1, 1),
+                new Circle(Operation.DRILL, 1, 1, 1),
+                Path.open(Operation.SCORE, 0, 0, 1, 1),
+                new Circle(Operation.DRILL, 4, 1, 1));
+        Drawing drawing = new Drawing("x", "x", 5, 5, List.of(new Drawing.Part("A", "", shapes)));
+        assertThat(drawing.operations()).containsExactly(Operation.SCORE, Operation.DRILL, Operation.REF);
+    }
+
+    @Test
     void pathKeepsItsOwnCopy() {
         double[] xy = {0, 0, 1, 1};
         Path path = Path.open(Operation.SCORE, xy);

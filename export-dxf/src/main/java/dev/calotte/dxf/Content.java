@@ -8,6 +8,7 @@ import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import dev.calotte.document.Wireframe;
 import java.io.IOException;
+import java.util.List;
 
 /** The entities of a document in the order of the file; can be drawn as often as needed. */
 interface Content {
@@ -17,7 +18,8 @@ interface Content {
     /** What there is to draw in a document, or an IllegalArgumentException. */
     static Content of(Document document) {
         if (document instanceof Drawing drawing) {
-            return pen -> draw(drawing, pen);
+            List<Operation> operations = drawing.operations();
+            return pen -> draw(drawing, operations, pen);
         }
         if (document instanceof Wireframe wireframe) {
             return pen -> draw(wireframe, pen);
@@ -25,8 +27,8 @@ interface Content {
         throw new IllegalArgumentException("DXF holds drawings and wireframes; " + document.name() + " is neither");
     }
 
-    private static void draw(Drawing drawing, Pen pen) throws IOException {
-        for (Operation operation : Operation.values()) {
+    private static void draw(Drawing drawing, List<Operation> operations, Pen pen) throws IOException {
+        for (Operation operation : operations) {
             Layer layer = Layer.of(operation);
             for (Drawing.Part part : drawing.parts()) {
                 for (Shape shape : part.shapes()) {

@@ -1,6 +1,6 @@
 package dev.calotte.dxf;
 
-import dev.calotte.units.NumberText;
+import dev.calotte.units.TextBuffer;
 
 /** Numbers as they stand in the file: at most six decimals, at least one; angles and bulges, which are multiplied, nine. */
 final class Decimals {
@@ -13,26 +13,16 @@ final class Decimals {
 
     private Decimals() {}
 
-    static void append(StringBuilder text, double value) {
-        append(text, value, MOST);
+    static void add(TextBuffer text, double value) {
+        text.addNumber(value, MOST, 1);
     }
 
-    static void appendFine(StringBuilder text, double value) {
-        append(text, value, FINE);
-    }
-
-    private static void append(StringBuilder text, double value, int decimals) {
-        int start = text.length();
-        NumberText.appendTrimmed(text, value, decimals);
-        if (text.indexOf(".", start) < 0) {
-            text.append(".0");
-        }
+    static void addFine(TextBuffer text, double value) {
+        text.addNumber(value, FINE, 1);
     }
 
     static String text(double value) {
-        StringBuilder text = new StringBuilder(24);
-        append(text, value);
-        return text.toString();
+        return new TextBuffer(0).addNumber(value, MOST, 1).toString();
     }
 
     /** Whether two numbers are the same in the file. */

@@ -7,12 +7,16 @@ final class Extents {
     private final double[] most = new double[3];
     private boolean empty = true;
 
-    void add(double... place) {
-        for (int axis = 0; axis < 3; axis++) {
-            least[axis] = empty ? place[axis] : Math.min(least[axis], place[axis]);
-            most[axis] = empty ? place[axis] : Math.max(most[axis], place[axis]);
-        }
+    void add(double x, double y, double z) {
+        add(0, x);
+        add(1, y);
+        add(2, z);
         empty = false;
+    }
+
+    private void add(int axis, double value) {
+        least[axis] = empty ? value : Math.min(least[axis], value);
+        most[axis] = empty ? value : Math.max(most[axis], value);
     }
 
     double least(int axis) {

@@ -69,14 +69,15 @@ final class Survey implements Pen {
         use(layer);
         for (int i = 0; i < path.size(); i++) {
             see(layer, path.x(i), path.y(i), 0);
-            refuseIf(!Double.isFinite(path.bulge(i)), layer, "a bulge that is no number, " + path.bulge(i));
+            if (!Double.isFinite(path.bulge(i))) {
+                throw refused(layer, "a bulge that is no number, " + path.bulge(i));
+            }
             path.arc(i).ifPresent(this::see);
             if (i > 0 || path.isClosed()) {
                 int before = i > 0 ? i - 1 : path.size() - 1;
-                refuseIf(
-                        Decimals.same(path.x(before), path.x(i)) && Decimals.same(path.y(before), path.y(i)),
-                        layer,
-                        "a side without length at " + place(path.x(i), path.y(i)));
+                if (Decimals.same(path.x(before), path.x(i)) && Decimals.same(path.y(before), path.y(i))) {
+                    throw refused(layer, "a side without length at " + place(path.x(i), path.y(i)));
+                }
             }
         }
     }
@@ -97,10 +98,9 @@ final class Survey implements Pen {
         double radius = circle.radiusMm();
         see(layer, circle.xMm() - radius, circle.yMm() - radius, 0);
         see(layer, circle.xMm() + radius, circle.yMm() + radius, 0);
-        refuseIf(
-                radius <= 0 || Decimals.same(radius, 0),
-                layer,
-                "a circle without radius at " + place(circle.xMm(), circle.yMm()));
+        if (radius <= 0 || Decimals.same(radius, 0)) {
+            throw refused(layer, "a circle without radius at " + place(circle.xMm(), circle.yMm()));
+        }
     }
 
     @Override
@@ -112,10 +112,9 @@ final class Survey implements Pen {
             double y = elements.at(element, corner, 1);
             see(layer, x, y, elements.at(element, corner, 2));
             int next = (corner + 1) % corners;
-            refuseIf(
-                    next != corner && meet(elements, element, corner, next),
-                    layer,
-                    "a side without length at " + place(x, y));
+            if (next != corner && meet(elements, element, corner, next)) {
+                throw refused(layer, "a side without length at " + place(x, y));
+            }
         }
     }
 
@@ -129,16 +128,15 @@ final class Survey implements Pen {
 
     private void use(Layer layer) {
         entities++;
-        if (layers.putIfAbsent(layer.name(), layer) == null) {
-            refuseIf(WORDS.contains(layer.name()), layer, "a name that is a word of the format");
+        if (layers.putIfAbsent(layer.name(), layer) == null && WORDS.contains(layer.name())) {
+            throw refused(layer, "a name that is a word of the format");
         }
     }
 
     private void see(Layer layer, double x, double y, double z) {
-        refuseIf(
-                !Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z),
-                layer,
-                "a place that is no number, x " + x + ", y " + y + ", z " + z);
+        if (!Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z)) {
+            throw refused(layer, "a place that is no number, x " + x + ", y " + y + ", z " + z);
+        }
         extents.add(x, y, z);
     }
 
@@ -146,9 +144,7 @@ final class Survey implements Pen {
         return "x " + x + ", y " + y;
     }
 
-    private void refuseIf(boolean wrong, Layer layer, String what) {
-        if (wrong) {
-            throw new IllegalArgumentException(document + ": layer " + layer.name() + " has " + what);
-        }
+    private IllegalArgumentException refused(Layer layer, String what) {
+        return new IllegalArgumentException(document + ": layer " + layer.name() + " has " + what);
     }
 }

@@ -1,8 +1,8 @@
 package dev.calotte.dxf;
 
+import dev.calotte.units.TextBuffer;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 
 /** Writes pairs of a group code and a value, each on a line of its own. */
 final class TagWriter {
@@ -11,7 +11,7 @@ final class TagWriter {
     private static final int FULL = 1 << 13;
 
     private final OutputStream out;
-    private final StringBuilder pending = new StringBuilder(FULL + 512);
+    private final TextBuffer pending = new TextBuffer(FULL + 512);
 
     TagWriter(OutputStream out) {
         this.out = out;
@@ -19,23 +19,23 @@ final class TagWriter {
 
     /** Writes a text, which must be ASCII without line ends. */
     void text(int code, String value) throws IOException {
-        code(code).append(value);
+        code(code).add(value);
         end();
     }
 
     void whole(int code, int value) throws IOException {
-        code(code).append(value);
+        code(code).addWhole(value);
         end();
     }
 
     void number(int code, double value) throws IOException {
-        Decimals.append(code(code), value);
+        Decimals.add(code(code), value);
         end();
     }
 
     /** Writes an angle in degrees, or a bulge. */
     void fine(int code, double value) throws IOException {
-        Decimals.appendFine(code(code), value);
+        Decimals.addFine(code(code), value);
         end();
     }
 
@@ -52,19 +52,18 @@ final class TagWriter {
         out.flush();
     }
 
-    private StringBuilder code(int code) {
-        return pending.append(code).append(LINE_END);
+    private TextBuffer code(int code) {
+        return pending.addWhole(code).add(LINE_END);
     }
 
     private void end() throws IOException {
-        pending.append(LINE_END);
-        if (pending.length() >= FULL) {
+        pending.add(LINE_END);
+        if (pending.size() >= FULL) {
             drain();
         }
     }
 
     private void drain() throws IOException {
-        out.write(pending.toString().getBytes(StandardCharsets.US_ASCII));
-        pending.setLength(0);
+        pending.drainTo(out);
     }
 }

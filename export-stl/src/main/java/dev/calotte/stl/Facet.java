@@ -10,7 +10,8 @@ package dev.calotte.stl;
 record Facet(Place a, Place b, Place c) {
 
     boolean hasArea() {
-        return twiceArea(cross()) > 0;
+        double[] cross = cross();
+        return cross[0] * cross[0] + cross[1] * cross[1] + cross[2] * cross[2] > 0;
     }
 
     /** The unit normal by the right-hand rule; not a number without an area. */
@@ -20,10 +21,10 @@ record Facet(Place a, Place b, Place c) {
         return new float[] {(float) (cross[0] / length), (float) (cross[1] / length), (float) (cross[2] / length)};
     }
 
-    /** The signed volume of the tetrahedron that the facet makes with the origin. */
-    double volumeToOrigin() {
+    /** Six times the signed volume of the tetrahedron that the facet makes with the origin. */
+    double sixfoldVolumeToOrigin() {
         double[] cross = cross();
-        return (a.x() * cross[0] + a.y() * cross[1] + a.z() * cross[2]) / 6;
+        return a.x() * cross[0] + a.y() * cross[1] + a.z() * cross[2];
     }
 
     private static double twiceArea(double... cross) {

@@ -14,7 +14,7 @@ record Place(float x, float y, float z) {
     }
 
     /** The nearest float; a negative zero becomes a zero, so that equal places have equal bits. */
-    private static float single(double value) {
+    static float single(double value) {
         float rounded = (float) value + 0.0f;
         if (!Float.isFinite(rounded)) {
             throw new IllegalArgumentException("no STL file can hold the coordinate " + value);

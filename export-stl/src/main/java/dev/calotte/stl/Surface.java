@@ -4,8 +4,6 @@ import dev.calotte.document.Mesh;
 import dev.calotte.geometry.TriangleNet;
 import dev.calotte.units.NumberText;
 import java.util.Arrays;
-import java.util.DoubleSummaryStatistics;
-import java.util.function.ToDoubleFunction;
 
 /** A mesh in single precision: one vertex a place, no facet without area. */
 final class Surface {
@@ -14,27 +12,33 @@ final class Surface {
 
     private final Places places;
     private final int[] corners;
+    /** Whether vertices were joined or facets left out; the mesh itself is closed. */
+    private final boolean changed;
 
-    private Surface(Places places, int[] corners) {
+    private final double sixfoldVolume;
+
+    private Surface(Mesh mesh, Places places) {
         this.places = places;
-        this.corners = corners;
+        int[] kept = new int[3 * mesh.triangleCount()];
+        int count = 0;
+        double sum = 0;
+        for (int triangle = 0; triangle < mesh.triangleCount(); triangle++) {
+            kept[count] = places.of(mesh.corner(triangle, 0));
+            kept[count + 1] = places.of(mesh.corner(triangle, 1));
+            kept[count + 2] = places.of(mesh.corner(triangle, 2));
+            Facet facet = places.facet(kept[count], kept[count + 1], kept[count + 2]);
+            if (facet.hasArea()) {
+                sum += facet.sixfoldVolumeToOrigin();
+                count += 3;
+            }
+        }
+        this.corners = count < kept.length ? Arrays.copyOf(kept, count) : kept;
+        this.changed = places.anyJoined() || count < kept.length;
+        this.sixfoldVolume = sum;
     }
 
     static Surface of(Mesh mesh) {
-        Places places = Places.of(mesh);
-        int[] kept = new int[3 * mesh.triangleCount()];
-        int count = 0;
-        for (int triangle = 0; triangle < mesh.triangleCount(); triangle++) {
-            int a = places.of(mesh.corner(triangle, 0));
-            int b = places.of(mesh.corner(triangle, 1));
-            int c = places.of(mesh.corner(triangle, 2));
-            if (places.facet(a, b, c).hasArea()) {
-                kept[count++] = a;
-                kept[count++] = b;
-                kept[count++] = c;
-            }
-        }
-        return new Surface(places, Arrays.copyOf(kept, count));
+        return new Surface(mesh, Places.of(mesh));
     }
 
     int size() {
@@ -47,13 +51,19 @@ final class Surface {
 
     /** How far it reaches along x, y and z, as files say it: {@code 220x180.5x12}, in millimetres. */
     String extent() {
-        return along(Place::x) + "x" + along(Place::y) + "x" + along(Place::z);
+        return along(0) + "x" + along(1) + "x" + along(2);
     }
 
-    private String along(ToDoubleFunction<Place> axis) {
-        DoubleSummaryStatistics range =
-                Arrays.stream(corners).mapToObj(places::at).mapToDouble(axis).summaryStatistics();
-        return NumberText.trimmed(range.getMax() - range.getMin(), DECIMALS);
+    private String along(int axis) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        int count = changed ? corners.length : places.count();
+        for (int i = 0; i < count; i++) {
+            double value = places.at(changed ? corners[i] : i, axis);
+            least = Math.min(least, value);
+            most = Math.max(most, value);
+        }
+        return NumberText.trimmed(most - least, DECIMALS);
     }
 
     /** Throws an IllegalArgumentException unless the surface is closed and its normals point outwards. */
@@ -61,15 +71,21 @@ final class Surface {
         if (corners.length == 0) {
             throw new IllegalArgumentException("no facet has an area");
         }
+        if (changed) {
+            proveClosed();
+        }
+        if (sixfoldVolume <= 0) {
+            throw new IllegalArgumentException("the surface is inside out");
+        }
+    }
+
+    private void proveClosed() {
         int[] used = new int[corners.length];
         TriangleNet net = new TriangleNet(renumber(used), used);
         for (int half = 0; half < used.length; half++) {
             if (net.twin(half) < 0) {
                 throw new IllegalArgumentException("the surface is open at " + facet(half / 3));
             }
-        }
-        if (volume() <= 0) {
-            throw new IllegalArgumentException("the surface is inside out");
         }
     }
 
@@ -84,13 +100,5 @@ final class Surface {
             used[i] = numbers[corners[i]] - 1;
         }
         return count;
-    }
-
-    private double volume() {
-        double sum = 0;
-        for (int i = 0; i < size(); i++) {
-            sum += facet(i).volumeToOrigin();
-        }
-        return sum;
     }
 }

@@ -6,10 +6,9 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Finish;
+import dev.calotte.units.TextBuffer;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -24,11 +23,13 @@ final class CutSheet {
 
     private final Drawing drawing;
     private final Finish finish;
+    private final PathText commands;
     private final double strokeMm;
 
     CutSheet(Drawing drawing, Finish finish) {
         this.drawing = drawing;
         this.finish = finish;
+        this.commands = new PathText(drawing.heightMm());
         this.strokeMm = finish.lineMm().orElse(visibleMm(drawing));
     }
 
@@ -39,7 +40,7 @@ final class CutSheet {
     void write(Xml xml) throws IOException {
         checkMarks();
         Frame.open(xml, drawing.title(), drawing.widthMm(), drawing.heightMm());
-        for (Operation operation : Operation.values()) {
+        for (Operation operation : drawing.operations()) {
             layer(xml, operation);
         }
         xml.close();
@@ -58,13 +59,12 @@ final class CutSheet {
     private void layer(Xml xml, Operation operation) throws IOException {
         boolean begun = false;
         for (Drawing.Part part : drawing.parts()) {
-            List<Shape> shapes = worked(part, operation);
-            if (!shapes.isEmpty()) {
+            if (isWorked(part, operation)) {
                 if (!begun) {
                     begin(xml, operation);
                     begun = true;
                 }
-                part(xml, part, operation, shapes);
+                part(xml, part, operation);
             }
         }
         if (begun) {
@@ -72,14 +72,13 @@ final class CutSheet {
         }
     }
 
-    private static List<Shape> worked(Drawing.Part part, Operation operation) {
-        List<Shape> worked = new ArrayList<>(0);
+    private static boolean isWorked(Drawing.Part part, Operation operation) {
         for (Shape shape : part.shapes()) {
             if (shape.operation() == operation) {
-                worked.add(shape);
+                return true;
             }
         }
-        return worked;
+        return false;
     }
 
     private static void begin(Xml xml, Operation operation) throws IOException {
@@ -89,21 +88,35 @@ final class CutSheet {
                 .with("id", operation.name());
     }
 
-    private void part(Xml xml, Drawing.Part part, Operation operation, List<Shape> shapes) throws IOException {
+    private void part(Xml xml, Drawing.Part part, Operation operation) throws IOException {
         String id = id(part.mark(), operation);
         xml.open("g").with("id", id).with("inkscape:label", part.mark());
         xml.open("title").close(part.mark());
         xml.open("desc").close(part.description());
-        for (int i = 0; i < shapes.size(); i++) {
-            xml.open("path")
-                    .with("id", id + "." + (i + 1))
-                    .with("d", outline(shapes.get(i)))
-                    .with("fill", "none")
-                    .with("stroke", finish.stroke(operation).hex())
-                    .with("stroke-width", strokeMm)
-                    .close();
+        String start = id + ".";
+        TextBuffer pen = pen(operation);
+        int number = 0;
+        for (Shape shape : part.shapes()) {
+            if (shape.operation() == operation) {
+                number++;
+                draw(shape);
+                xml.open("path")
+                        .with("id", start, number)
+                        .along(commands)
+                        .with(pen)
+                        .close();
+            }
         }
         xml.close();
+    }
+
+    /** How all lines of an operation are drawn. */
+    private TextBuffer pen(Operation operation) {
+        TextBuffer pen = new TextBuffer(64);
+        pen.add(" fill=\"none\" stroke=\"").add(finish.stroke(operation).hex());
+        return pen.add("\" stroke-width=\"")
+                .addNumber(strokeMm, Xml.DECIMALS, 0)
+                .add('"');
     }
 
     /**
@@ -115,14 +128,13 @@ final class CutSheet {
         return start + mark + "." + operation;
     }
 
-    private String outline(Shape shape) {
-        PathText text = new PathText(drawing.heightMm());
+    private void draw(Shape shape) {
+        commands.clear();
         if (shape instanceof Circle circle) {
-            circle(text, circle);
+            circle(commands, circle);
         } else if (shape instanceof Path path) {
-            path(text, path);
+            path(commands, path);
         }
-        return text.toString();
     }
 
     private static void circle(PathText text, Circle circle) {

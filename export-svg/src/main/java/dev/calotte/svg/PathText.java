@@ -3,34 +3,63 @@ package dev.calotte.svg;
 import dev.calotte.document.Arc;
 import dev.calotte.svg.paper.Ink;
 import dev.calotte.units.NumberText;
+import dev.calotte.units.TextBuffer;
 
 /** Builds the commands of a path in a page whose y points down, from places whose y points up. */
 final class PathText {
 
-    private final StringBuilder text = new StringBuilder();
+    private final TextBuffer text = new TextBuffer(64);
     private final double heightMm;
-    private String first = "";
-    private String last = "";
+    /** Where in the text the first place of the path and the last one stand. */
+    private int first;
+
+    private int firstEnd;
+    private int last;
+    private int lastEnd;
 
     PathText(double heightMm) {
         this.heightMm = heightMm;
     }
 
     PathText move(double x, double y) {
-        first = place(x, y);
+        text.add('M');
+        first = text.size();
+        place(x, y);
+        firstEnd = text.size();
         last = first;
-        text.append('M').append(first);
+        lastEnd = firstEnd;
         return this;
     }
 
+    /** Forgets all, for the next path. */
+    void clear() {
+        text.clear();
+    }
+
     PathText line(double x, double y) {
-        String next = place(x, y);
-        if (next.equals(last)) {
+        if (!goOn(x, y)) {
             throw new IllegalArgumentException("a side has no length at x " + x + ", y " + y);
         }
-        last = next;
-        text.append('L').append(last);
         return this;
+    }
+
+    /** A line to the next place, unless it is the last place again. */
+    private boolean goOn(double x, double y) {
+        text.add('L');
+        return arrive(x, y);
+    }
+
+    /** Ends a command with its place; cuts the last sign off again if that is the last place. */
+    private boolean arrive(double x, double y) {
+        int next = text.size();
+        place(x, y);
+        if (text.repeats(last, lastEnd, next, text.size())) {
+            text.cut(next - 1);
+            return false;
+        }
+        last = next;
+        lastEnd = text.size();
+        return true;
     }
 
     /** A chain of lines that was cut somewhere, so that sides too short to be told may stand at its ends. */
@@ -38,11 +67,9 @@ final class PathText {
         move(xy[0], xy[1]);
         int end = Ink.isClosed(xy) ? xy.length - 2 : xy.length;
         for (int i = 2; i < end; i += 2) {
-            if (!place(xy[i], xy[i + 1]).equals(last)) {
-                line(xy[i], xy[i + 1]);
-            }
+            goOn(xy[i], xy[i + 1]);
         }
-        text.append(end < xy.length ? "Z" : "");
+        text.add(end < xy.length ? "Z" : "");
     }
 
     /** Half a circle to the opposite place, counter-clockwise as seen on the page. */
@@ -51,8 +78,10 @@ final class PathText {
         if (radius <= 0 || "0".equals(r)) {
             throw new IllegalArgumentException("a circle has no radius at x " + x + ", y " + y);
         }
-        last = place(x, y);
-        text.append('A').append(r).append(' ').append(r).append(" 0 0 0 ").append(last);
+        text.add('A').add(r).add(' ').add(r).add(" 0 0 0 ");
+        last = text.size();
+        place(x, y);
+        lastEnd = text.size();
         return this;
     }
 
@@ -65,38 +94,37 @@ final class PathText {
         int parts = (int) Math.ceil(Math.abs(arc.sweepRad()) / (Math.PI / 2));
         for (int part = 1; part <= parts; part++) {
             double angle = arc.startRad() + arc.sweepRad() * part / parts;
-            String next = part < parts ? place(arc.x(angle), arc.y(angle)) : place(x, y);
-            if (next.equals(last)) {
+            text.add('A').add(radius).add(' ').add(radius).add(arc.sweepRad() > 0 ? " 0 0 0 " : " 0 0 1 ");
+            boolean goesOn = part < parts ? arrive(arc.x(angle), arc.y(angle)) : arrive(x, y);
+            if (!goesOn) {
                 throw new IllegalArgumentException("an arc has no length at x " + x + ", y " + y);
             }
-            last = next;
-            text.append('A')
-                    .append(radius)
-                    .append(' ')
-                    .append(radius)
-                    .append(arc.sweepRad() > 0 ? " 0 0 0 " : " 0 0 1 ");
-            text.append(last);
         }
         return this;
     }
 
     /** Joins the last place to the first. */
     PathText close() {
-        if (last.equals(first)) {
+        if (text.repeats(first, firstEnd, last, lastEnd)) {
             throw new IllegalArgumentException("the last side of a path has no length: its first corner is repeated");
         }
-        text.append('Z');
+        text.add('Z');
         return this;
     }
 
     /** Ends a path that an arc has brought back to where it began. */
     PathText closeRound() {
-        text.append('Z');
+        text.add('Z');
         return this;
     }
 
-    private String place(double x, double y) {
-        return NumberText.trimmed(x, Xml.DECIMALS) + " " + NumberText.trimmed(heightMm - y, Xml.DECIMALS);
+    private void place(double x, double y) {
+        text.addNumber(x, Xml.DECIMALS, 0).add(' ').addNumber(heightMm - y, Xml.DECIMALS, 0);
+    }
+
+    /** The commands. */
+    TextBuffer text() {
+        return text;
     }
 
     @Override

@@ -1,9 +1,8 @@
 package dev.calotte.svg;
 
-import dev.calotte.units.NumberText;
+import dev.calotte.units.TextBuffer;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
@@ -16,7 +15,7 @@ final class Xml {
     private static final int FULL = 1 << 13;
 
     private final OutputStream out;
-    private final StringBuilder pending = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    private final TextBuffer pending = new TextBuffer(FULL).add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
     private final Deque<String> open = new ArrayDeque<>();
     private boolean inTag;
 
@@ -28,7 +27,7 @@ final class Xml {
     Xml open(String element) throws IOException {
         finishTag();
         newLine();
-        pending.append('<').append(element);
+        pending.add('<').add(element);
         open.push(element);
         inTag = true;
         return this;
@@ -36,16 +35,36 @@ final class Xml {
 
     /** Gives the element just begun an attribute. */
     Xml with(String attribute, String value) {
-        pending.append(' ').append(attribute).append("=\"");
-        XmlText.append(pending, value);
-        pending.append('"');
+        pending.add(' ').add(attribute).add("=\"");
+        XmlText.add(pending, value);
+        pending.add('"');
+        return this;
+    }
+
+    /** The same with a value that ends with a whole number. */
+    Xml with(String attribute, String value, int number) {
+        pending.add(' ').add(attribute).add("=\"");
+        XmlText.add(pending, value);
+        pending.addWhole(number).add('"');
         return this;
     }
 
     Xml with(String attribute, double value) {
-        pending.append(' ').append(attribute).append("=\"");
-        NumberText.appendTrimmed(pending, value, DECIMALS);
-        pending.append('"');
+        pending.add(' ').add(attribute).add("=\"");
+        pending.addNumber(value, DECIMALS, 0);
+        pending.add('"');
+        return this;
+    }
+
+    /** Gives the element just begun attributes that were written before, each with a space in front. */
+    Xml with(TextBuffer attributes) {
+        pending.add(attributes);
+        return this;
+    }
+
+    /** Gives the element just begun what it is drawn along. */
+    Xml along(PathText commands) {
+        pending.add(" d=\"").add(commands.text()).add('"');
         return this;
     }
 
@@ -53,11 +72,11 @@ final class Xml {
     Xml close() throws IOException {
         String element = open.pop();
         if (inTag) {
-            pending.append("/>");
+            pending.add("/>");
             inTag = false;
         } else {
             newLine();
-            pending.append("</").append(element).append('>');
+            pending.add("</").add(element).add('>');
         }
         drainIfFull();
         return this;
@@ -65,9 +84,9 @@ final class Xml {
 
     /** Ends the element just begun, which holds a text and nothing else. */
     Xml close(String text) throws IOException {
-        pending.append('>');
-        XmlText.append(pending, text);
-        pending.append("</").append(open.pop()).append('>');
+        pending.add('>');
+        XmlText.add(pending, text);
+        pending.add("</").add(open.pop()).add('>');
         inTag = false;
         drainIfFull();
         return this;
@@ -75,33 +94,32 @@ final class Xml {
 
     /** Ends the file and hands everything on to the stream. */
     void end() throws IOException {
-        pending.append('\n');
+        pending.add('\n');
         drain();
         out.flush();
     }
 
     private void finishTag() {
         if (inTag) {
-            pending.append('>');
+            pending.add('>');
             inTag = false;
         }
     }
 
     private void newLine() {
-        pending.append('\n');
+        pending.add('\n');
         for (int depth = open.size(); depth > 0; depth--) {
-            pending.append("  ");
+            pending.add("  ");
         }
     }
 
     private void drainIfFull() throws IOException {
-        if (pending.length() >= FULL) {
+        if (pending.size() >= FULL) {
             drain();
         }
     }
 
     private void drain() throws IOException {
-        out.write(pending.toString().getBytes(StandardCharsets.UTF_8));
-        pending.setLength(0);
+        pending.drainTo(out);
     }
 }
