@@ -15,6 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the README says is run and compared. */
 class ReadmeTest {
@@ -100,15 +102,22 @@ class ReadmeTest {
         return matcher.group(1);
     }
 
-    @Test
-    void thePictureIsTheProgramsOwn() throws IOException {
-        Runs.run(
-                "make",
-                "examples/orchard-house.yaml",
-                "--out",
-                folder.resolve("out").toString());
-        assertThat(Files.readString(Path.of("examples/pictures/orchard-house.svg")))
-                .isEqualTo(Files.readString(folder.resolve("out/svg/drawings/view.svg")));
+    @ParameterizedTest
+    @CsvSource({
+        "orchard-house, view, orchard-house",
+        "orchard-house, patches, orchard-house-patches",
+        "bandstand, elevation, bandstand-elevation",
+        "planetarium, plan, planetarium-plan"
+    })
+    void picturesAreTheProgramsOwn(String example, String drawing, String picture) throws IOException {
+        Path brief = Files.writeString(
+                folder.resolve("brief.yaml"),
+                Files.readString(Path.of("examples/" + example + ".yaml")) + "\nfiles: [svg]\n");
+        Path made = folder.resolve("made");
+        Runs.run("make", brief.toString(), "--out", made.toString());
+        assertThat(Files.readString(Path.of("examples/pictures/" + picture + ".svg")))
+                .isEqualTo(Files.readString(made.resolve("svg/drawings/" + drawing + ".svg")));
+        assertThat(Files.readString(README)).contains("](cli/examples/pictures/" + picture + ".svg)");
     }
 
     @Test

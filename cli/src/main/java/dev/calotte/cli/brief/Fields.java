@@ -199,7 +199,8 @@ final class Fields {
             if (later.contains(entry.key())) {
                 refuse(entry.key(), notYet());
             } else if (!known.contains(entry.key())) {
-                Unknown unknown = new Unknown(entry.key(), known, later);
+                Unknown unknown =
+                        new Unknown(entry.key(), known.stream().distinct().toList(), later);
                 unknown.nearest().ifPresent(meant::add);
                 String where =
                         unknown.isTame() ? pathOf(entry.key()) : entry.place().where();
