@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -118,6 +120,28 @@ class ReadmeTest {
         assertThat(Files.readString(Path.of("examples/pictures/" + picture + ".svg")))
                 .isEqualTo(Files.readString(made.resolve("svg/drawings/" + drawing + ".svg")));
         assertThat(Files.readString(README)).contains("](cli/examples/pictures/" + picture + ".svg)");
+    }
+
+    @Test
+    void everyLinkLeadsSomewhere() throws IOException {
+        for (Path page : List.of(README, Path.of("../DEVELOPERS.md"))) {
+            String text = Files.readString(page);
+            List<String> headings = text.lines()
+                    .filter(line -> line.startsWith("#"))
+                    .map(line -> "#"
+                            + line.replaceAll("^#+ ", "")
+                                    .toLowerCase(Locale.ROOT)
+                                    .replace(' ', '-'))
+                    .toList();
+            assertThat(Pattern.compile("\\]\\(([^)]+)\\)")
+                            .matcher(text)
+                            .results()
+                            .map(link -> link.group(1)))
+                    .allSatisfy(link -> assertThat(headings.contains(link)
+                                    || Files.exists(Path.of("..").resolve(link)))
+                            .as(page + ": " + link)
+                            .isTrue());
+        }
     }
 
     @Test
