@@ -59,7 +59,7 @@ public final class Figures {
         fetch.run(new Samples(), peers.toString());
         System.out.println(machine() + "\n\n" + HEAD);
         for (Contest contest : contests()) {
-            if (named.isEmpty() || named.contains(contest.title().split(" ", -1)[0])) {
+            if (named.isEmpty() || named.contains(contest.title().split("[ ,]", -1)[0])) {
                 contest.run(folder);
             }
         }
