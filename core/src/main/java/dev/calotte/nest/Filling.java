@@ -172,10 +172,10 @@ final class Filling {
 
     /** Only what two outlines cross in where both are, and where a place could still be the best. */
     private void crossings(NoFit a, NoFit b) {
-        double left = Math.max(Math.max(a.left, b.left), minX) - SLACK;
-        double right = Math.min(Math.min(a.right, b.right), Math.min(bestX, maxX)) + SLACK;
-        double low = Math.max(Math.max(a.low, b.low), minY) - SLACK;
-        double high = Math.min(Math.min(a.high, b.high), maxY) + SLACK;
+        double left = Math.max(Math.max(a.left(), b.left()), minX) - SLACK;
+        double right = Math.min(Math.min(a.right(), b.right()), Math.min(bestX, maxX)) + SLACK;
+        double low = Math.max(Math.max(a.low(), b.low()), minY) - SLACK;
+        double high = Math.min(Math.min(a.high(), b.high()), maxY) + SLACK;
         if (left > right || low > high || !a.meets(b)) {
             return;
         }

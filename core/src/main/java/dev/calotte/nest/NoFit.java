@@ -22,10 +22,10 @@ final class NoFit {
     private final double[] angle;
     final double[] x;
     final double[] y;
-    double left = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
+    private double left = Double.POSITIVE_INFINITY;
+    private double right = Double.NEGATIVE_INFINITY;
+    private double low = Double.POSITIVE_INFINITY;
+    private double high = Double.NEGATIVE_INFINITY;
     private double middleX;
     private double middleY;
     private double radius;
@@ -111,6 +111,22 @@ final class NoFit {
             double dy = y[s] - middleY;
             radius = Math.max(radius, Math.sqrt(dx * dx + dy * dy));
         }
+    }
+
+    double left() {
+        return left;
+    }
+
+    double right() {
+        return right;
+    }
+
+    double low() {
+        return low;
+    }
+
+    double high() {
+        return high;
     }
 
     /** Whether a part at this place would lie too near. */
