@@ -15,6 +15,10 @@ import java.util.OptionalDouble;
  * wrong by e make it wrong by e / (2 sin(180° / B)). Both derived here, for small errors; a real frame spreads errors
  * over several hubs.
  *
+ * <pre>{@code
+ * Accuracy.Dimple first = Accuracy.of(parts, 1).dimples().get(0);
+ * }</pre>
+ *
  * @param toleranceMm the error in the length of a strut
  * @param dimples what it does at a hub, for each kind of strut
  * @param baseRadiusMm what it does to the radius of the base ring if every base strut has it; absent for a whole sphere

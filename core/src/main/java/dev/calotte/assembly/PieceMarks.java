@@ -10,6 +10,10 @@ import dev.calotte.parts.Parts;
  * counter-clockwise from the start ray seen from above, for example {@code P4L-3.07}. Row and place alone are unique
  * among pieces of one sort.
  *
+ * <pre>{@code
+ * String mark = new PieceMarks(parts).of(dome.panels().get(0));
+ * }</pre>
+ *
  * @param parts the parts whose pieces are marked
  */
 public record PieceMarks(Parts parts) {

@@ -14,6 +14,11 @@ import java.util.stream.Stream;
  * origin is the centre of the sphere and the x axis is the start ray.
  *
  * <p>For example {@code Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(3000)));}
+ *
+ * <pre>{@code
+ * Dome dome = Dome.of(spec);
+ * double longestMm = dome.struts().stream().mapToDouble(Strut::lengthMm).max().orElseThrow();
+ * }</pre>
  */
 public final class Dome {
 

@@ -20,6 +20,10 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  * notches, holes, the mark of the kind with its count, the net shape for reference with a dot at each of its corners where seams stop, and an arrow where the
  * piece has a direction. Where edges are bevelled the outline is that of the outer face, and that of the inner one is a
  * reference. Beside it stands a reference of 100 mm.
+ *
+ * <pre>{@code
+ * List<Drawing> patterns = CoverPatterns.of(fit, UnitSystem.METRIC);
+ * }</pre>
  */
 public final class CoverPatterns {
 

@@ -18,6 +18,11 @@ import java.util.List;
  * cuts. If all bars have a price the plan spends as little money as it can; else as little length, and with bars of one
  * length that is as few as it can.
  *
+ * <pre>{@code
+ * BarPlan plan = BarPlan.of(BarNeeds.of(parts), List.of(new Bar(6000, 3, 0, Terms.OPEN)));
+ * int bars = plan.bars().size();
+ * }</pre>
+ *
  * @param bars every bar used, in the order of the stock
  * @param goal what is spent, and what must be
  */

@@ -9,6 +9,11 @@ import java.util.stream.Stream;
 /**
  * How struts meet hubs, and what the workshop tells apart.
  *
+ * <pre>{@code
+ * Joinery joinery = Joinery.gap(45).withCutTolerance(0.5);
+ * double cut = Parts.of(dome, joinery).strutKinds().get(0).cutLengthMm();
+ * }</pre>
+ *
  * @param hubGaps from the hubs' centres to the cut ends of the struts; absent where none are given
  * @param ends how struts end
  * @param mergeWithinMm struts whose lengths differ by no more are one kind; 0 for those that are equal up to rounding

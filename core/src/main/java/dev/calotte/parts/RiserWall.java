@@ -10,6 +10,10 @@ import java.util.List;
  *
  * <p>Sizes are between the axes of the uprights, without any allowance for their thickness or the joints.
  *
+ * <pre>{@code
+ * RiserWall wall = RiserWall.of(Dome.of(spec.withKeep(new Keep.Rows(1, 2))), 1200);
+ * }</pre>
+ *
  * @param heightMm from the ground to the lowest base hub
  * @param totalHeightMm from the ground to the highest hub
  * @param walls the kinds of bays, by width and heights

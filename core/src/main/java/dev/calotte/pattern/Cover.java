@@ -7,6 +7,10 @@ import java.util.Optional;
  *
  * <p>For example {@code Cover.of("glazing").with(Allowances.of(-2, 0))} for panels with a gap of 4 mm between them.
  *
+ * <pre>{@code
+ * Cover cloth = Cover.of("cloth").with(Allowances.of(15, 60));
+ * }</pre>
+ *
  * @param name what it is called, of the characters {@code A-Z a-z 0-9 . _ -}
  * @param sheeting where its material lies and how thick it is
  * @param allowances what is added round each panel

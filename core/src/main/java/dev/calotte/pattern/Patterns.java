@@ -16,6 +16,10 @@ import java.util.stream.IntStream;
  * The patterns of a cover: one for each group of panels that are cut alike.
  *
  * <p>For example {@code Patterns.of(parts, Cover.of("glazing").with(Allowances.of(-2, 0))).list()}.
+ *
+ * <pre>{@code
+ * List<String> marks = Patterns.of(parts, cover).list().stream().map(Pattern::mark).toList();
+ * }</pre>
  */
 public final class Patterns {
 

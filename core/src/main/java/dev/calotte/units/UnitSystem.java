@@ -1,6 +1,12 @@
 package dev.calotte.units;
 
-/** The units that a reader works in: how lengths, areas and volumes are printed, and what a bare number means. */
+/**
+ * The units that a reader works in: how lengths, areas and volumes are printed, and what a bare number means.
+ *
+ * <pre>{@code
+ * String tape = UnitSystem.IMPERIAL.length(1412.6);
+ * }</pre>
+ */
 public enum UnitSystem {
     /** Millimetres, square and cubic metres. */
     METRIC {
