@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -23,6 +24,9 @@ class KilledRunTest {
     private static final int KILLS = Boolean.getBoolean("calotte.few") ? 10 : 100;
     private static final long SEED = 20261126;
     private static final int CREW = 2;
+    private static final long UNDISTURBED = Long.MAX_VALUE;
+    /** How the name of the folder ends that a run writes before it takes its place. */
+    private static final String WRITTEN = ".new-1";
 
     @TempDir
     private Path folder;
@@ -40,21 +44,26 @@ class KilledRunTest {
         Path early = brief("early.yaml", "3 m");
         Path late = brief("late.yaml", "4 m");
         Map<String, String> earlier = made(early, folder.resolve("whole-early"));
-        long start = System.nanoTime();
-        Map<String, String> later = madeByProcess(late, folder.resolve("whole-late"));
-        long whole = System.nanoTime() - start;
+        List<Callable<Long>> whole = new ArrayList<>();
+        for (int i = 0; i < CREW; i++) {
+            Path target = folder.resolve("whole-late-" + i);
+            whole.add(() -> timed(late, target));
+        }
+        long time = Collections.max(new Crew(CREW).all(whole));
+        Map<String, String> later = Runs.contents(folder.resolve("whole-late-0"));
         Random random = new Random(SEED);
         List<Callable<Boolean>> work = new ArrayList<>();
         for (int i = 0; i < KILLS; i++) {
             Path target = folder.resolve("killed-" + i);
-            long after = (long) (whole * 1.2 * random.nextDouble());
+            boolean writing = i % 2 == 0;
+            long after = i == 1 ? UNDISTURBED : (long) (time * (writing ? 0.2 : 1.2) * random.nextDouble());
             boolean again = i % 10 == 0;
             work.add(() -> {
                 copy(folder.resolve("whole-early"), target);
-                kill(late, target, after);
+                kill(late, target, writing, after);
                 Map<String, String> left = left(target);
                 assertThat(left.equals(earlier) || left.equals(later))
-                        .as("what is left of %s after %d ms", target, after / 1_000_000)
+                        .as("what is left of %s after %d ms of %d", target, after / 1_000_000, time / 1_000_000)
                         .isTrue();
                 if (again) {
                     assertThat(made(late, target)).isEqualTo(later);
@@ -63,6 +72,10 @@ class KilledRunTest {
             });
         }
         assertThat(new Crew(CREW).all(work)).contains(true, false);
+        try (Stream<Path> halfWritten =
+                Files.list(folder).filter(f -> f.toString().endsWith(WRITTEN))) {
+            assertThat(halfWritten).as("runs struck while they wrote").isNotEmpty();
+        }
     }
 
     private static Map<String, String> made(Path brief, Path target) throws IOException {
@@ -80,14 +93,21 @@ class KilledRunTest {
         }
     }
 
-    private static Map<String, String> madeByProcess(Path brief, Path target) throws IOException {
-        Process process = start(brief, target);
-        assertThat(process.onExit().join().exitValue()).isZero();
-        return Runs.contents(target);
+    /** How long a run takes beside others, in nanoseconds. */
+    private static long timed(Path brief, Path target) throws IOException {
+        long start = System.nanoTime();
+        assertThat(start(brief, target).onExit().join().exitValue()).isZero();
+        return System.nanoTime() - start;
     }
 
-    private static void kill(Path brief, Path target, long afterNanos) throws IOException, InterruptedException {
+    /** Kills a run some time after its start, or after its first sign of writing. */
+    private static void kill(Path brief, Path target, boolean writing, long afterNanos)
+            throws IOException, InterruptedException {
         Process process = start(brief, target);
+        Path written = target.resolveSibling("." + target.getFileName() + WRITTEN);
+        while (writing && process.isAlive() && !Files.exists(written)) {
+            Thread.sleep(1);
+        }
         process.waitFor(afterNanos, TimeUnit.NANOSECONDS);
         process.destroyForcibly().waitFor();
     }
