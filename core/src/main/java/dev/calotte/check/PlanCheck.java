@@ -91,9 +91,22 @@ public final class PlanCheck {
                     where,
                     "its outline is up to " + Findings.text(off) + " mm from where x, y and rotation have it.");
         }
+        onStock(where, sheet, part);
+    }
+
+    private void onStock(String where, Sheet sheet, Part part) {
         double beyond = Convex.beyond(part.outline(), sheet.border());
         if (beyond > Printed.FILE_MM) {
             findings.add(Fault.OUTSIDE, where, "it reaches " + Findings.text(beyond) + " mm beyond the stock.");
+            return;
+        }
+        double kept = Convex.distance(part.outline(), sheet.border());
+        if (kept < sheet.margin() - Printed.FILE_MM) {
+            findings.add(
+                    Fault.OUTSIDE,
+                    where,
+                    "it lies " + Findings.text(kept) + " mm from the edge of the stock, less than the margin of "
+                            + Findings.text(sheet.margin()) + " mm.");
         }
     }
 

@@ -117,9 +117,10 @@ public record RecordedCover(
      * @param length along x
      * @param width along y
      * @param border its outline
+     * @param margin what is left unused along it
      * @param parts what lies on it
      */
-    public record Sheet(double length, double width, Ring border, List<Part> parts) {
+    public record Sheet(double length, double width, Ring border, double margin, List<Part> parts) {
 
         /**
          * Copies the list.
@@ -127,10 +128,16 @@ public record RecordedCover(
          * @param length along x
          * @param width along y
          * @param border its outline
+         * @param margin what is left unused along it
          * @param parts what lies on it
          */
         public Sheet {
             parts = List.copyOf(parts);
+        }
+
+        /** The same stock under other parts. */
+        Sheet with(List<Part> others) {
+            return new Sheet(length, width, border, margin, others);
         }
     }
 

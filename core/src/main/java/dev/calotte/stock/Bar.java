@@ -26,6 +26,12 @@ public record Bar(double lengthMm, double kerfMm, double trimMm, Terms terms) im
         }
     }
 
+    /** {@inheritDoc} */
+    @Override
+    public double marginMm() {
+        return trimMm;
+    }
+
     /**
      * What can be used of the length.
      *

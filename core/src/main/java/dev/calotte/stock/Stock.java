@@ -9,4 +9,11 @@ public sealed interface Stock permits Bar, Sheet, Roll, Outline {
      * @return the terms
      */
     Terms terms();
+
+    /**
+     * What nothing is cut from.
+     *
+     * @return the width left unused along every edge, and of a bar at both ends, in millimetres
+     */
+    double marginMm();
 }

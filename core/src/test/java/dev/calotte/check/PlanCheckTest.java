@@ -49,10 +49,7 @@ class PlanCheckTest {
                 COVER.plane(),
                 COVER.spacing(),
                 COVER.pieces(),
-                Found.changed(
-                        COVER.sheets(),
-                        0,
-                        sheet -> new Sheet(sheet.length(), sheet.width(), sheet.border(), change.apply(sheet.parts()))),
+                Found.changed(COVER.sheets(), 0, sheet -> sheet.with(change.apply(sheet.parts()))),
                 true);
     }
 
@@ -140,6 +137,20 @@ class PlanCheckTest {
                 });
     }
 
+    @Test
+    void aPartInTheMarginIsFound() {
+        double x = RecordedCovers.MARGIN_MM - 2 - FIRST.outline().least().getX();
+        List<Finding> found = Found.list(findings -> PlanCheck.of(DOME, firstPart(p -> shifted(p, x, 0)), findings));
+        assertThat(found)
+                .filteredOn(each -> each.fault() == Fault.OUTSIDE)
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.place()).isEqualTo(AT_FIRST);
+                    assertThat(finding.what())
+                            .isEqualTo("it lies 3 mm from the edge of the stock, less than the margin of 5 mm.");
+                });
+    }
+
     /** The hollow corner of the stock is at 1500, 1500; what covers it is nowhere outside the corners' bounding box. */
     @Test
     void aPartOverTheHollowOfTheStockIsFound() {
@@ -148,11 +159,7 @@ class PlanCheckTest {
         List<Sheet> sheets = Found.changed(cover.sheets(), 0, sheet -> {
             Part part = sheet.parts().get(0);
             Vector2D by = new Vector2D(1500, 1500).subtract(part.outline().middle());
-            return new Sheet(
-                    sheet.length(),
-                    sheet.width(),
-                    sheet.border(),
-                    Found.changed(sheet.parts(), 0, p -> shifted(p, by.getX(), by.getY())));
+            return sheet.with(Found.changed(sheet.parts(), 0, p -> shifted(p, by.getX(), by.getY())));
         });
         RecordedCover moved =
                 new RecordedCover(cover.name(), cover.plane(), cover.spacing(), cover.pieces(), sheets, true);
@@ -198,13 +205,7 @@ class PlanCheckTest {
                 cloth.plane(),
                 cloth.spacing(),
                 cloth.pieces(),
-                Found.with(
-                        cloth.sheets(),
-                        new Sheet(
-                                cloth.sheets().get(0).length(),
-                                cloth.sheets().get(0).width(),
-                                cloth.sheets().get(0).border(),
-                                List.of(seamed))),
+                Found.with(cloth.sheets(), cloth.sheets().get(0).with(List.of(seamed))),
                 true);
         int number = cloth.sheets().size() + 1;
         assertThat(found(twice))

@@ -25,6 +25,7 @@ import java.util.OptionalInt;
 final class RecordedCovers {
 
     static final double SPACING_MM = 6;
+    static final double MARGIN_MM = 5;
 
     static final Cover NET = Cover.of("net");
 
@@ -38,20 +39,21 @@ final class RecordedCovers {
     static final Cover CLOTH =
             Cover.of("cloth").with(Allowances.of(12, 40)).with(new Treatment(true, false, Splitting.SEAM, true));
 
-    private static final Stock SHEET = new Sheet(2500, 1250, 5, Terms.OPEN);
-    private static final Stock ROLL = new Roll(700, 5, OptionalDouble.empty(), Terms.OPEN);
+    private static final Stock SHEET = new Sheet(2500, 1250, MARGIN_MM, Terms.OPEN);
+    private static final Stock ROLL = new Roll(700, MARGIN_MM, OptionalDouble.empty(), Terms.OPEN);
 
     /** A hollow piece of sheet, many of it. */
     private static final Stock HOLLOW = new Outline(
             "offcut",
             Polygon.of(0, 0, 3000, 0, 3000, 3000, 1500, 1500, 0, 3000),
-            5,
+            MARGIN_MM,
             new Terms(OptionalDouble.of(1), OptionalDouble.empty(), OptionalInt.of(100)));
 
     static final CoverPlan BOARDS_PLAN = plan(CheckedDomes.ICOSAHEDRON, BOARDS, SHEET);
     static final CoverPlan CLOTH_PLAN = plan(CheckedDomes.ICOSAHEDRON, CLOTH, ROLL);
     static final CoverPlan HOLLOW_PLAN = plan(CheckedDomes.OCTAHEDRON, NET, HOLLOW);
-    static final CoverPlan HANDED_PLAN = plan(CheckedDomes.CLASS_THREE, NET, new Sheet(3000, 2000, 5, Terms.OPEN));
+    static final CoverPlan HANDED_PLAN =
+            plan(CheckedDomes.CLASS_THREE, NET, new Sheet(3000, 2000, MARGIN_MM, Terms.OPEN));
 
     private RecordedCovers() {}
 

@@ -171,7 +171,7 @@ final class Records {
             Panel panel = plan.panels().get(number).get(i);
             parts.add(part(sheet.parts().get(i), marks.of(panel)));
         }
-        return new Sheet(length, width, border, parts);
+        return new Sheet(length, width, border, sheet.stock().marginMm(), parts);
     }
 
     private static RecordedCover.Part part(Placed placed, String panel) {

@@ -1,10 +1,6 @@
 package dev.calotte.cli.brief;
 
 import dev.calotte.problem.Problem.Code;
-import dev.calotte.stock.Outline;
-import dev.calotte.stock.Roll;
-import dev.calotte.stock.Sheet;
-import dev.calotte.stock.Stock;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.UnitSystem;
 
@@ -49,7 +45,7 @@ final class KerfReader {
                                     + " away (output.kerf).",
                             "Set spacing to " + mm(kerfMm) + " or more."));
         }
-        if (item.sound("stock") && covering.stocks().stream().anyMatch(stock -> marginMm(stock) < kerfMm / 2)) {
+        if (item.sound("stock") && covering.stocks().stream().anyMatch(stock -> stock.marginMm() < kerfMm / 2)) {
             item.refuse(
                     "stock",
                     new Refusal(
@@ -58,16 +54,6 @@ final class KerfReader {
                                     + " (output.kerf), and would leave the stock.",
                             "Set margin to " + mm(kerfMm / 2) + " or more."));
         }
-    }
-
-    private static double marginMm(Stock stock) {
-        if (stock instanceof Outline outline) {
-            return outline.marginMm();
-        }
-        if (stock instanceof Sheet sheet) {
-            return sheet.marginMm();
-        }
-        return stock instanceof Roll roll ? roll.marginMm() : Double.POSITIVE_INFINITY;
     }
 
     private static String mm(double length) {

@@ -169,7 +169,8 @@ record DomeRecord(Json root) {
         Ring border = json.has("outline")
                 ? ring(json.at("outline"))
                 : Ring.of(List.of(0.0, 0.0, length, 0.0, length, width, 0.0, width));
-        return new RecordedCover.Sheet(length, width, border, each(json.list("parts"), DomeRecord::part));
+        return new RecordedCover.Sheet(
+                length, width, border, json.number("margin"), each(json.list("parts"), DomeRecord::part));
     }
 
     private static RecordedCover.Part part(Json json) throws RecordException {

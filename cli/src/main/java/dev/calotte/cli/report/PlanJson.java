@@ -65,6 +65,7 @@ final class PlanJson {
         json.integer("stock", plan.fit().stocks().indexOf(sheet.stock()));
         json.number("length", sheet.lengthMm());
         json.number("width", sheet.widthMm());
+        json.number("margin", sheet.stock().marginMm());
         if (sheet.stock() instanceof Outline outline) {
             json.text("name", outline.name());
             border("outline", outline.border());
