@@ -14,6 +14,7 @@ import dev.calotte.compare.Request;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
+import dev.calotte.threads.Crew;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -173,7 +174,7 @@ final class CompareCommand implements Callable<Integer> {
         List<Candidate> candidates =
                 Candidates.of(own.dome(), new Reach(reach, atMost, solids, classes, spacings, ups));
         Effort effort =
-                new Effort(plans, steps, Math.max(1, Runtime.getRuntime().availableProcessors()));
+                new Effort(plans, steps, Crew.everyCore().threads());
         Comparison comparison = Comparison.of(request, candidates, Optional.ofNullable(sort), effort, progress);
         progress.end();
         print(new Rivals(project, request.common(), comparison));

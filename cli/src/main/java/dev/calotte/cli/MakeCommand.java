@@ -160,7 +160,7 @@ final class MakeCommand implements Callable<Integer> {
                 }
             }
         }
-        new Crew(Runtime.getRuntime().availableProcessors()).all(work);
+        Crew.everyCore().all(work);
     }
 
     private int add(List<Rendition> files, ResultFolder folder) {

@@ -67,7 +67,16 @@ public record Crew(int threads) {
      * @return as many threads as the machine has, or one
      */
     public static Crew forMany(int things) {
-        return new Crew(things < MANY ? 1 : Runtime.getRuntime().availableProcessors());
+        return things < MANY ? new Crew(1) : everyCore();
+    }
+
+    /**
+     * The largest crew that pays.
+     *
+     * @return as many threads as the machine runs at once
+     */
+    public static Crew everyCore() {
+        return new Crew(Math.max(1, Runtime.getRuntime().availableProcessors()));
     }
 
     /** Work on things that stand in a row. */

@@ -4,8 +4,10 @@ import dev.calotte.document.Jig;
 import dev.calotte.document.Mesh;
 import dev.calotte.document.PrintPlate;
 import dev.calotte.stl.body.Bodies;
+import dev.calotte.threads.Crew;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 
 /**
  * A body of a plate.
@@ -17,9 +19,14 @@ record Printed(Mesh mesh, int count) {
 
     /** All bodies of a plate, in its order. */
     static List<Printed> of(PrintPlate plate) {
+        List<Callable<List<Mesh>>> work = new ArrayList<>();
+        plate.jigs().forEach(jig -> work.add(() -> Bodies.of(jig, plate)));
+        List<List<Mesh>> bodies = Crew.everyCore().all(work);
         List<Printed> all = new ArrayList<>();
-        for (Jig jig : plate.jigs()) {
-            Bodies.of(jig, plate).forEach(mesh -> all.add(new Printed(mesh, jig.count())));
+        for (int i = 0; i < bodies.size(); i++) {
+            for (Mesh mesh : bodies.get(i)) {
+                all.add(new Printed(mesh, plate.jigs().get(i).count()));
+            }
         }
         return List.copyOf(all);
     }

@@ -1,6 +1,7 @@
 package dev.calotte.stl.body;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,8 +17,8 @@ final class Columns {
 
     static final long LEAST_STEP = Math.round(Relief.GRID / 128);
 
-    private final Map<Coordinate, List<Long>> heights = new TreeMap<>();
-    private final Map<Coordinate, Integer> firsts = new TreeMap<>();
+    private final Map<Coordinate, List<Long>> heights = new HashMap<>();
+    private final Map<Coordinate, Integer> firsts = new HashMap<>();
     private final List<double[]> vertices = new ArrayList<>();
 
     Columns(List<Tile> tiles) {
