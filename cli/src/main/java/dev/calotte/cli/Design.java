@@ -5,8 +5,8 @@ import dev.calotte.bill.Bill;
 import dev.calotte.bill.Needs;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
-import dev.calotte.caution.Circumstances;
 import dev.calotte.caution.Circumstances.Clad;
+import dev.calotte.caution.Circumstances;
 import dev.calotte.choose.BarNeeds;
 import dev.calotte.choose.Resizing;
 import dev.calotte.choose.StockCurve;
@@ -17,6 +17,7 @@ import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
+import dev.calotte.drawing.Subject;
 import dev.calotte.model.ModelNotes;
 import dev.calotte.nest.BarPlan;
 import dev.calotte.parts.JoineryNotes;
@@ -77,6 +78,15 @@ public record Design(
     public Design {
         covers = List.copyOf(covers);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * What drawings and books are about.
+     *
+     * @return the dome, what it is called, and how lengths are written
+     */
+    public Subject subject() {
+        return new Subject(project().title(), parts(), project().units(), project().riserMm(), project().assembly());
     }
 
     /**

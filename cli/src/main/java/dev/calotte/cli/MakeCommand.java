@@ -1,6 +1,7 @@
 package dev.calotte.cli;
 
 import dev.calotte.cli.brief.BriefText;
+import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.Section;
 import dev.calotte.cli.folder.ResultFolder;
 import dev.calotte.cli.report.BookMatter;
@@ -14,6 +15,7 @@ import dev.calotte.nest.Layout;
 import dev.calotte.output.Contents;
 import dev.calotte.output.CutCheck;
 import dev.calotte.output.Documents;
+import dev.calotte.output.Extras;
 import dev.calotte.threads.Crew;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -130,24 +132,7 @@ final class MakeCommand implements Callable<Integer> {
 
     private void addDocuments(Design design, String source, ResultFolder folder) {
         Exporters exporters = Exporters.installed();
-        Contents contents = new Contents(
-                design.project().title(),
-                design.parts(),
-                design.covers().stream().map(CoverDesign::fit).toList(),
-                design.covers().stream()
-                        .map(CoverDesign::plan)
-                        .flatMap(Optional::stream)
-                        .toList(),
-                design.project().units(),
-                design.project().riserMm(),
-                design.project().print(),
-                design.project().model(),
-                design.project().jigs(),
-                design.project().kerfMm(),
-                design.project().wants(Section.BOOK) && hasPictures(design)
-                        ? Optional.of(BookMatter.of(design, source, spec.root().version()[0]))
-                        : Optional.empty(),
-                design.project().assembly());
+        Contents contents = contents(design, source);
         if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
             CutCheck.check(contents, design.project().finish().contours());
         }
@@ -161,6 +146,22 @@ final class MakeCommand implements Callable<Integer> {
             }
         }
         Crew.everyCore().all(work);
+    }
+
+    private Contents contents(Design design, String source) {
+        Project project = design.project();
+        Contents contents = Contents.of(design.subject())
+                .withCovers(
+                        design.covers().stream().map(CoverDesign::fit).toList(),
+                        design.covers().stream()
+                                .map(CoverDesign::plan)
+                                .flatMap(Optional::stream)
+                                .toList())
+                .withKerf(project.kerfMm())
+                .with(new Extras(Optional.of(project.print()), project.model(), project.jigs()));
+        return project.wants(Section.BOOK) && hasPictures(design)
+                ? contents.with(BookMatter.of(design, source, spec.root().version()[0]))
+                : contents;
     }
 
     private int add(List<Rendition> files, ResultFolder folder) {

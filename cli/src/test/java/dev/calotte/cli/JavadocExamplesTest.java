@@ -40,7 +40,7 @@ class JavadocExamplesTest {
         List<String> lines = new ArrayList<>(imports());
         lines.addAll(AT_HAND.lines().toList());
         List<String> examples = examples();
-        assertThat(examples).hasSizeGreaterThan(15);
+        assertThat(examples).hasSizeGreaterThan(40);
         for (String example : examples) {
             // a class of its own, so that an example may name its variables like those at hand
             lines.add(

@@ -13,6 +13,12 @@ import java.util.List;
  * free motions are taken instead. Below 0 the frame is a mechanism; 0 or more says nothing about strength, nor that the
  * members stand where they are needed.
  *
+ * <pre>{@code
+ * for (OpeningReport report : OpeningReport.of(parts)) {
+ *     List<String> struts = report.removedStruts();
+ * }
+ * }</pre>
+ *
  * @param name what the opening is called
  * @param removedPanels the marks of the panels that it takes
  * @param removedStruts the marks of the struts that go with them

@@ -15,6 +15,11 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 /**
  * What is written on a piece of a cover, and where: its mark, row and face in the middle, reading upwards on the dome,
  * and along each side, just inside the net line, the mark of the neighbour there.
+ *
+ * <pre>{@code
+ * Panel panel = dome.panels().get(0);
+ * List<PieceLabels.Label> labels = new PieceLabels(fit.patterns()).of(panel);
+ * }</pre>
  */
 public final class PieceLabels {
 

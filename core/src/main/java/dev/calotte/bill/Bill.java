@@ -8,6 +8,13 @@ import java.util.function.Function;
  * What is bought for a dome, and what is made of it. Spares are whole pieces, one at least of each sort; those of struts
  * come out of spare bars, those of panels out of spare sheets. Common practice, no source.
  *
+ * <pre>{@code
+ * Needs needs = new Needs(parts, Optional.empty(), Optional.empty(), List.of(fit), List.of(plan), 0.05);
+ * for (BillLine line : Bill.of(needs).bought()) {
+ *     double pieces = line.needed() + line.spare();
+ * }
+ * }</pre>
+ *
  * @param lines what is bought first, then what is made, each in the order of marks
  */
 public record Bill(List<BillLine> lines) {

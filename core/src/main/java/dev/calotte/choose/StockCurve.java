@@ -18,6 +18,11 @@ import java.util.Optional;
  * steps that are not seen here. Bars are cut with the least, so that of them none is missed but where the number would
  * rise and fall again.
  *
+ * <pre>{@code
+ * Resizing resizing = new Resizing(size -> Parts.of(Dome.of(spec.withSize(size)), joinery), spec.size(), 10, true);
+ * Optional<StockCurve> curve = StockCurve.ofCover(plan, resizing, Layout.quick(5));
+ * }</pre>
+ *
  * @param by the measure of the sizes
  * @param measure what is spent: pieces where there is one sort of sheets, or of bars by length; else length of roll, price
  *     or area

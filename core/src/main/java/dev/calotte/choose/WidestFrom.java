@@ -21,6 +21,12 @@ import java.util.function.Function;
  * then with plans on which some work is spent. A plan can happen to use more for one size than for a slightly larger one;
  * that is why larger ones are tried after one has failed.
  *
+ * <pre>{@code
+ * WidestFrom.Question question = new WidestFrom.Question(cover, stocks.get(0), 5, Supply.sheets(6));
+ * WidestFrom found = WidestFrom.of(size -> Parts.of(Dome.of(spec.withSize(size)), joinery), question, 2);
+ * int sheets = found.plan().plan().sheets().size();
+ * }</pre>
+ *
  * @param size the radius of that dome
  * @param plan a plan of its cover that stays within the supply
  * @param steps how much work makes that plan, see {@link Layout}

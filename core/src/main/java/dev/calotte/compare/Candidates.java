@@ -37,6 +37,11 @@ import java.util.stream.Stream;
  * class, and one for each further breakdown to either side; one each for another spacing or crown; one for each further
  * number of rows to either side. What has to change with something else, such as the breakdown with the solid, counts
  * nothing. Of equally many steps, the order is that of the list above.
+ *
+ * <pre>{@code
+ * List<Candidate> near = Candidates.of(dome, Reach.USUAL);
+ * int steps = near.get(near.size() - 1).steps();
+ * }</pre>
  */
 public final class Candidates {
 

@@ -11,6 +11,13 @@ import java.util.Optional;
  * order of candidates that fits, the own one if it does. Leaders are that one, then those that the estimates leave
  * unbeaten, then the first by the column; as many as the {@link Effort} says, fewer if they have very many pieces.
  *
+ * <pre>{@code
+ * Cladding cladding = new Cladding(cover, stocks, 5);
+ * Request request = new Request(spec, joinery, List.of(), List.of(cladding), new InCommon.OfSize(spec.size()));
+ * List<Candidate> nearest = Candidates.of(dome, Reach.USUAL).subList(0, 5);
+ * Comparison compared = Comparison.of(request, nearest, Optional.empty(), new Effort(1, 0, 2), () -> {});
+ * }</pre>
+ *
  * @param rows those that can be built, sorted
  * @param ruledOut those that cannot, in the order of candidates
  * @param sortedBy what the rows are sorted by; what does not fit comes last

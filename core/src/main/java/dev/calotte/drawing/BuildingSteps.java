@@ -15,6 +15,12 @@ import java.util.stream.IntStream;
  * In which order a dome is put together: row by row of its panels, from the base up or from the crown down. A strut comes
  * with the first row of its panels that is reached, so that every panel of a step finds its three sides; one without a
  * panel comes with its own row.
+ *
+ * <pre>{@code
+ * for (BuildingSteps.Step step : BuildingSteps.of(dome, Raise.BASE)) {
+ *     int lifted = step.panels().size();
+ * }
+ * }</pre>
  */
 public final class BuildingSteps {
 

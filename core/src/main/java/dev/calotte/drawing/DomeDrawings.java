@@ -4,7 +4,13 @@ import dev.calotte.document.Picture;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The drawings by which a dome is understood and put together, each a sheet of one set. */
+/**
+ * The drawings by which a dome is understood and put together, each a sheet of one set.
+ *
+ * <pre>{@code
+ * List<Picture> pictures = DomeDrawings.of(new Subject("Shelter", parts, UnitSystem.METRIC, 0));
+ * }</pre>
+ */
 public final class DomeDrawings {
 
     private DomeDrawings() {}

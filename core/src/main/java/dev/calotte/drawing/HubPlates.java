@@ -23,6 +23,11 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  * its arms as one outline, a hole for each strut, bend lines across the arms, the marks of the hub and of the strut at each arm, and a tick
  * on the rim at the arm of the kind's first strut, which points along x. Beside it stands a reference of 100 mm to measure
  * by.
+ *
+ * <pre>{@code
+ * Joinery plated = Joinery.gap(45).withHubPlate(HubPlate.of(160, 8, 120));
+ * List<Drawing> plates = HubPlates.of(Parts.of(dome, plated));
+ * }</pre>
  */
 public final class HubPlates {
 

@@ -6,7 +6,14 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 
-/** A {@link Polygon} without hollow corners. */
+/**
+ * A {@link Polygon} without hollow corners.
+ *
+ * <pre>{@code
+ * ConvexPolygon net = ConvexPolygon.of(0, 0, 900, 0, 450, 780);
+ * ConvexPolygon cut = net.offset(10, 10, 25);
+ * }</pre>
+ */
 public final class ConvexPolygon extends Polygon {
 
     /** How hollow a corner may be, as a part of the square of the polygon's length, for rounding. */

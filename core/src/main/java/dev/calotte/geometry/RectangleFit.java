@@ -7,6 +7,12 @@ package dev.calotte.geometry;
  * (u, v) between two of its corners, and as far along y as the largest {@code |v cos t - u sin t|}. Between its zeros
  * each of these is concave in t, so the largest of several, each scaled or lowered, is least where two of them cross,
  * and those crossings are known in closed form.
+ *
+ * <pre>{@code
+ * ConvexPolygon triangle = ConvexPolygon.of(0, 0, 900, 0, 450, 780);
+ * double howMuchLarger = RectangleFit.largestScale(triangle, 2440, 1220);
+ * double turnRad = RectangleFit.bestTurn(triangle, 2440, 1220);
+ * }</pre>
  */
 public final class RectangleFit {
 

@@ -13,6 +13,10 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 /**
  * The drawings of a scale model, one for each sheet, for a cutter that follows the lines. Parts are drawn as seen from
  * outside the dome. What stands for the wall under a base ring, and the covers, is left out.
+ *
+ * <pre>{@code
+ * List<Drawing> kit = ModelDrawings.of(parts, ModelSpec.of(20, Board.of(600, 300, 3, 0.15)));
+ * }</pre>
  */
 public final class ModelDrawings {
 

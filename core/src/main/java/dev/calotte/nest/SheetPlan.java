@@ -12,6 +12,13 @@ import java.util.concurrent.Callable;
  * Lays convex parts on sheets and rolls. The first plan puts parts where their far end comes nearest to the beginning of
  * the stock; then the steps of the {@link Layout} are spent on better ones. If all stocks have prices the plan spends as
  * little money as it can; else as few sheets or as little length of the one stock there is, or as little area of several.
+ *
+ * <pre>{@code
+ * ConvexPolygon triangle = ConvexPolygon.of(0, 0, 900, 0, 450, 780);
+ * Piece piece = new Piece("P1", triangle, 20, false, OptionalDouble.empty());
+ * CutPlan laid = SheetPlan.of(List.of(piece), stocks, Layout.quick(5));
+ * double used = laid.utilisation();
+ * }</pre>
  */
 public final class SheetPlan {
 

@@ -36,7 +36,7 @@ public final class CutCheck {
         List<Problem> problems = new ArrayList<>();
         for (CoverPlan plan : contents.plans()) {
             int cover = contents.covers().indexOf(plan.fit());
-            CoverSheets.of(plan, contents.units()).stream()
+            CoverSheets.of(plan, contents.subject().units()).stream()
                     .map(sheet -> contents.kerfMm() > 0 ? new Kerf(contents.kerfMm()).of(sheet) : sheet)
                     .flatMap(sheet -> problem(sheet, cover).stream())
                     .findFirst()

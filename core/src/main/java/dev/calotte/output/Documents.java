@@ -13,16 +13,29 @@ import dev.calotte.drawing.HubPlates;
 import dev.calotte.drawing.Kerf;
 import dev.calotte.drawing.KerfCoupon;
 import dev.calotte.drawing.PanelPatterns;
-import dev.calotte.drawing.Subject;
 import dev.calotte.model.ModelDrawings;
 import dev.calotte.parts.Parts;
+import dev.calotte.pattern.Patterns;
 import dev.calotte.solid.FrameWires;
 import dev.calotte.solid.Jigs;
 import dev.calotte.solid.PrintModels;
+import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The documents of a dome. */
+/**
+ * The documents of a dome.
+ *
+ * <pre>{@code
+ * Contents alone = Contents.of(new Subject("Shelter", parts, UnitSystem.METRIC, 0));
+ * Contents contents = alone.withCovers(List.of(fit), List.of(plan));
+ * for (Document document : Documents.of(contents)) {
+ *     for (Exporter exporter : Exporters.installed().accepting(document)) {
+ *         List<Rendition> files = exporter.renditions(document, Finish.PLAIN);
+ *     }
+ * }
+ * }</pre>
+ */
 public final class Documents {
 
     /** A dome of more panels than this has no pictures, as no mark would be legible, and no book to build it by. */
@@ -40,47 +53,47 @@ public final class Documents {
      * @return the documents, each with its own name
      */
     public static List<Document> of(Contents contents) {
-        Parts parts = contents.parts();
+        String title = contents.subject().title();
+        Parts parts = contents.subject().parts();
         List<Document> documents = new ArrayList<>();
-        documents.add(FrameWires.of(contents.title(), parts));
+        documents.add(FrameWires.of(title, parts));
         List<Drawing> cut = cut(contents);
         documents.addAll(
                 contents.kerfMm() > 0
                         ? cut.stream().map(new Kerf(contents.kerfMm())::of).toList()
                         : cut);
         if (parts.dome().panels().size() <= MOST_PANELS_IN_A_PICTURE) {
-            documents.add(DomePicture.of(contents.title(), parts, contents.units()));
+            documents.add(DomePicture.of(title, parts, contents.subject().units()));
         }
         List<Picture> drawings = drawings(contents);
         documents.addAll(drawings);
         contents.book().ifPresent(matter -> documents.add(BuildBook.of(matter, drawings)));
-        contents.model().ifPresent(model -> documents.addAll(ModelDrawings.of(parts, model)));
-        documents.add(PrintModels.of(contents.title(), parts.dome(), contents.print()));
-        contents.jigs()
-                .ifPresent(jigs -> documents.add(Jigs.of(
-                        contents.title(),
-                        parts,
-                        contents.covers().stream().map(CoverFit::patterns).toList(),
-                        jigs)));
+        Extras extras = contents.extras();
+        extras.model().ifPresent(model -> documents.addAll(ModelDrawings.of(parts, model)));
+        extras.print().ifPresent(print -> documents.add(PrintModels.of(title, parts.dome(), print)));
+        List<Patterns> covers =
+                contents.covers().stream().map(CoverFit::patterns).toList();
+        extras.jigs().ifPresent(jigs -> documents.add(Jigs.of(title, parts, covers, jigs)));
         return documents;
     }
 
     private static List<Picture> drawings(Contents contents) {
-        return contents.parts().dome().panels().size() <= MOST_PANELS_IN_A_PICTURE
-                ? DomeDrawings.of(new Subject(
-                        contents.title(), contents.parts(), contents.units(), contents.riserMm(), contents.assembly()))
+        return contents.subject().parts().dome().panels().size() <= MOST_PANELS_IN_A_PICTURE
+                ? DomeDrawings.of(contents.subject())
                 : List.of();
     }
 
     /** What is cut, at its finished size. */
     private static List<Drawing> cut(Contents contents) {
+        Parts parts = contents.subject().parts();
+        UnitSystem units = contents.subject().units();
         List<Drawing> drawings = new ArrayList<>();
         if (contents.covers().isEmpty()) {
-            drawings.addAll(PanelPatterns.of(contents.parts(), contents.units()));
+            drawings.addAll(PanelPatterns.of(parts, units));
         }
-        contents.covers().forEach(cover -> drawings.addAll(CoverPatterns.of(cover, contents.units())));
-        contents.plans().forEach(plan -> drawings.addAll(CoverSheets.of(plan, contents.units())));
-        drawings.addAll(HubPlates.of(contents.parts()));
+        contents.covers().forEach(cover -> drawings.addAll(CoverPatterns.of(cover, units)));
+        contents.plans().forEach(plan -> drawings.addAll(CoverSheets.of(plan, units)));
+        drawings.addAll(HubPlates.of(parts));
         if (contents.kerfMm() > 0) {
             drawings.add(KerfCoupon.drawing());
         }

@@ -12,6 +12,10 @@ import java.util.stream.IntStream;
 /**
  * The dome as a solid body at a small scale: its panels, a flat floor at the level of the lowest hub, and where base
  * hubs stand higher a vertical wall down to that level. Openings are not cut out, so that the body stays closed.
+ *
+ * <pre>{@code
+ * Mesh model = DomeModel.of("Shelter", dome, 50);
+ * }</pre>
  */
 public final class DomeModel {
 

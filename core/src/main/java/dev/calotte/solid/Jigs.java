@@ -16,6 +16,13 @@ import java.util.List;
 /**
  * What helps to build the dome and can be printed: a jig for each kind of hub, gauges for its angles, guides for saw and
  * drill, a test of the fit, and hubs with sockets where they are wanted. Only what the frame and its covers need.
+ *
+ * <pre>{@code
+ * JigSpec round = new JigSpec(
+ *         Optional.of(StrutSection.round(25)), JigSpec.USUAL_CLEARANCE_MM, JigSpec.USUAL_WALL_MM, Bed.USUAL, Optional.empty());
+ * Parts gapped = Parts.of(dome, Joinery.gap(40));
+ * PrintPlate plate = Jigs.of("Shelter", gapped, List.of(Patterns.of(gapped, cover)), round);
+ * }</pre>
  */
 public final class Jigs {
 

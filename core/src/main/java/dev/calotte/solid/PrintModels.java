@@ -12,7 +12,13 @@ import dev.calotte.units.NumberText;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The scale model: as a body, a shell or a frame, on a flat base. */
+/**
+ * The scale model: as a body, a shell or a frame, on a flat base.
+ *
+ * <pre>{@code
+ * Document model = PrintModels.of("Shelter", dome, PrintSpec.body(50));
+ * }</pre>
+ */
 public final class PrintModels {
 
     /** Two lines of a nozzle of 0.4 mm. */

@@ -2,11 +2,11 @@ package dev.calotte.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.document.Document;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
+import dev.calotte.drawing.Subject;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import dev.calotte.solid.PrintSpec;
@@ -63,20 +63,9 @@ class DocumentsTest {
 
     private static List<String> names(int frequency, double kerf) {
         Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(frequency), Size.radius(3000)));
-        return Documents.of(new Contents(
-                        "dome",
-                        Parts.of(dome, Joinery.nodeToNode()),
-                        List.of(),
-                        List.of(),
-                        UnitSystem.METRIC,
-                        0,
-                        PrintSpec.body(20),
-                        Optional.empty(),
-                        Optional.empty(),
-                        kerf,
-                        Optional.empty(),
-                        AssemblySpec.USUAL))
-                .stream()
+        Subject subject = new Subject("dome", Parts.of(dome, Joinery.nodeToNode()), UnitSystem.METRIC, 0);
+        Extras extras = new Extras(Optional.of(PrintSpec.body(20)), Optional.empty(), Optional.empty());
+        return Documents.of(Contents.of(subject).withKerf(kerf).with(extras)).stream()
                 .map(Document::name)
                 .toList();
     }

@@ -3,7 +3,6 @@ package dev.calotte.cli.report;
 import dev.calotte.book.Matter;
 import dev.calotte.cli.CoverDesign;
 import dev.calotte.cli.Design;
-import dev.calotte.drawing.Subject;
 import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,12 +22,7 @@ public final class BookMatter {
      */
     public static Matter of(Design design, String source, String program) {
         return new Matter(
-                new Subject(
-                        design.project().title(),
-                        design.parts(),
-                        design.project().units(),
-                        design.project().riserMm(),
-                        design.project().assembly()),
+                design.subject(),
                 design.needs(),
                 design.bill(),
                 design.project().assembly().patches(design.parts()),
