@@ -1,7 +1,9 @@
 package dev.calotte.contour;
 
+import java.util.function.IntToDoubleFunction;
+
 /**
- * Level bands of one height over a drawing. Sides that lie on each other share at least one, and of those that they share
+ * Level bands of one height over a drawing. Things that lie on each other share at least one, and of those that they share
  * one is the lowest.
  */
 final class Bands {
@@ -12,18 +14,19 @@ final class Bands {
     private final double heightMm;
     private final int count;
 
-    /** Bands twice as high as sides are on the average, so that these are in few bands and bands hold few of them. */
-    Bands(CutSides sides) {
+    /** Bands twice as high as things are on the average, so that these are in few bands and bands hold few of them. */
+    Bands(int size, IntToDoubleFunction lowest, IntToDoubleFunction highest) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         double sum = 0;
-        for (int number = 0; number < sides.size(); number++) {
-            Side side = sides.side(number);
-            least = Math.min(least, side.lowest());
-            most = Math.max(most, side.highest());
-            sum += side.highest() - side.lowest();
+        for (int number = 0; number < size; number++) {
+            double low = lowest.applyAsDouble(number);
+            double high = highest.applyAsDouble(number);
+            least = Math.min(least, low);
+            most = Math.max(most, high);
+            sum += high - low;
         }
-        double wanted = sides.size() * (most - least) / (2 * sum);
+        double wanted = size * (most - least) / (2 * sum);
         this.low = least;
         this.count = wanted >= 1 ? (int) Math.min(MOST, wanted) : 1;
         this.heightMm = (most - least) / count;

@@ -33,7 +33,7 @@ final class CommonLines {
         for (Part part : drawing.parts()) {
             List<Shape> shapes = new ArrayList<>();
             for (Shape shape : part.shapes()) {
-                shapes.addAll(CutSides.isCut(shape) ? left((Path) shape, sides.firstOf(path++)) : List.of(shape));
+                shapes.addAll(CutPaths.isCut(shape) ? left((Path) shape, sides.firstOf(path++)) : List.of(shape));
             }
             parts.add(new Part(part.mark(), part.description(), shapes));
         }

@@ -1,32 +1,25 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Drawing;
-import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
-import dev.calotte.document.Shape;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /** The sides of all paths that are cut through, numbered in the order of the drawing. */
 final class CutSides {
 
-    static final List<Operation> CUTS = List.of(Operation.CUT_INNER, Operation.CUT_OUTER);
-
-    private final List<Path> paths = new ArrayList<>();
-    private final List<String> marks = new ArrayList<>();
+    private final List<Path> paths;
+    private final List<String> marks;
     private final int[] firsts;
     private final int[] owners;
 
     CutSides(Drawing drawing) {
-        for (Drawing.Part part : drawing.parts()) {
-            for (Shape shape : part.shapes()) {
-                if (isCut(shape)) {
-                    paths.add((Path) shape);
-                    marks.add(part.mark());
-                }
-            }
-        }
+        this(CutPaths.of(drawing));
+    }
+
+    CutSides(CutPaths cut) {
+        this.paths = cut.paths();
+        this.marks = cut.marks();
         this.firsts = new int[paths.size()];
         int count = 0;
         for (int path = 0; path < firsts.length; path++) {
@@ -37,10 +30,6 @@ final class CutSides {
         for (int path = 0; path < firsts.length; path++) {
             Arrays.fill(owners, firsts[path], path + 1 < firsts.length ? firsts[path + 1] : count, path);
         }
-    }
-
-    static boolean isCut(Shape shape) {
-        return shape instanceof Path && CUTS.contains(shape.operation());
     }
 
     private static int sides(Path path) {

@@ -24,7 +24,7 @@ public record DoubleCuts(String drawing, int count, String one, String other, do
      * @return what would be cut twice; empty if nothing is
      */
     public static Optional<DoubleCuts> in(Drawing drawing) {
-        CutSides sides = new CutSides(drawing);
+        CutSides sides = new CutSides(CutPaths.of(drawing).crowded());
         First first = new First();
         new SideSweep(sides).each(first::add);
         if (first.count > 0) {

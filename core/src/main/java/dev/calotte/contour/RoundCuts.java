@@ -29,7 +29,7 @@ final class RoundCuts {
         List<RoundCuts> all = new ArrayList<>();
         for (Drawing.Part part : drawing.parts()) {
             for (Shape shape : part.shapes()) {
-                if (shape.operation() == Operation.DRILL || CutSides.CUTS.contains(shape.operation())) {
+                if (shape.operation() == Operation.DRILL || CutPaths.isCut(shape.operation())) {
                     gather(part.mark(), shape, all);
                 }
             }

@@ -27,6 +27,14 @@ record Side(double fromX, double fromY, double toX, double toY) {
         return Math.max(fromY, toY);
     }
 
+    double leftEnd() {
+        return Math.min(fromX, toX);
+    }
+
+    double rightEnd() {
+        return Math.max(fromX, toX);
+    }
+
     Side reversed() {
         return new Side(/* fromX= */ toX, /* fromY= */ toY, /* toX= */ fromX, /* toY= */ fromY);
     }
