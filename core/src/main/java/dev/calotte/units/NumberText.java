@@ -21,6 +21,9 @@ public final class NumberText {
     /** Below this, a scaled value is a whole number of a long without loss. */
     private static final double EXACT = 1L << 53;
 
+    /** No double is further from its neighbours than this part of it, unless it is far below anything that is printed. */
+    private static final double ROUNDING = 0x1p-52;
+
     private NumberText() {}
 
     private static long[] powers() {
@@ -101,7 +104,18 @@ public final class NumberText {
 
     /** Whether the product's own rounding could have carried it over the half between two whole numbers. */
     private static boolean mayBeHalf(double scaled) {
-        return Math.abs(scaled - Math.floor(scaled) - 0.5) <= Math.ulp(scaled);
+        return Math.abs(scaled - Math.floor(scaled) - 0.5) <= scaled * ROUNDING;
+    }
+
+    /** How many digits a number of at least 0 has. */
+    static int digits(long number) {
+        int count = 1;
+        while (count < POWERS.length && number >= POWERS[count]) {
+            count++;
+        }
+        return number < POWERS[POWERS.length - 1]
+                ? count
+                : Long.toString(number).length();
     }
 
     /**

@@ -131,7 +131,7 @@ public final class TextBuffer {
         if (!NumberText.isPlain(scaled)) {
             return addRare(value, decimals, least);
         }
-        long rounded = Math.round(scaled);
+        long rounded = (long) (scaled + 0.5);
         if (value < 0 && rounded > 0) {
             add('-');
         }
@@ -159,19 +159,21 @@ public final class TextBuffer {
     /** Adds the digits of a number of at least 0, the last ones behind a point. */
     private void digits(long number, int places) {
         makeRoom(ROOM);
-        int end = size + ROOM;
-        int start = end;
+        int point = places > 0 ? 1 : 0;
+        int start = size + Math.max(NumberText.digits(number), places + 1) + point;
+        size = start;
         long left = number;
-        for (int place = 0; left > 0 || place <= places; place++) {
-            if (place == places && places > 0) {
-                bytes[--start] = '.';
-            }
+        for (int place = 0; place < places; place++) {
             bytes[--start] = (byte) ('0' + left % 10);
             left /= 10;
         }
-        while (start < end) {
-            bytes[size++] = bytes[start++];
+        if (places > 0) {
+            bytes[--start] = '.';
         }
+        do {
+            bytes[--start] = (byte) ('0' + left % 10);
+            left /= 10;
+        } while (left > 0);
     }
 
     private void makeRoom(int more) {
