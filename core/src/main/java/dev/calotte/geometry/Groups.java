@@ -27,26 +27,31 @@ public final class Groups {
      * @return the groups
      */
     public static Groups of(double[] values, double tolerance) {
-        DistinctValues distinct = new DistinctValues(values);
-        double[] unsorted = distinct.values();
-        double[] sorted = unsorted.clone();
-        Arrays.sort(sorted);
-        double[] least = IntStream.range(0, sorted.length)
-                .filter(i -> i == 0 || sorted[i] - sorted[i - 1] > tolerance)
-                .mapToDouble(i -> sorted[i])
+        Buckets buckets = new Buckets(values, tolerance);
+        double[] least = starts(buckets, tolerance);
+        int[] groupOfBucket = Arrays.stream(buckets.least())
+                .mapToInt(value -> Arrays.binarySearch(least, value))
+                .map(found -> found >= 0 ? found : -found - 2)
                 .toArray();
-        int[] groupOfDistinct = new int[unsorted.length];
-        for (int i = 0; i < unsorted.length; i++) {
-            int found = Arrays.binarySearch(least, unsorted[i]);
-            groupOfDistinct[i] = found >= 0 ? found : -found - 2;
-        }
         int[] groupOf = new int[values.length];
         int[] sizes = new int[least.length];
         for (int i = 0; i < values.length; i++) {
-            groupOf[i] = groupOfDistinct[distinct.of(i)];
+            groupOf[i] = groupOfBucket[buckets.of(i)];
             sizes[groupOf[i]]++;
         }
         return new Groups(groupOf, least, sizes);
+    }
+
+    /** The least value of each group. Buckets do not mingle, so that their ends can be sorted apart from each other. */
+    private static double[] starts(Buckets buckets, double tolerance) {
+        double[] least = buckets.least();
+        double[] most = buckets.most();
+        Arrays.sort(least);
+        Arrays.sort(most);
+        return IntStream.range(0, least.length)
+                .filter(i -> i == 0 || least[i] - most[i - 1] > tolerance)
+                .mapToDouble(i -> least[i])
+                .toArray();
     }
 
     /**
