@@ -12,6 +12,9 @@ final class Bends {
 
     /** Whether the side that begins at a corner is an arc in the file. */
     static boolean bends(Path path, int corner) {
+        if (path.bulge(corner) == 0) {
+            return false;
+        }
         int next = (corner + 1) % path.size();
         double across = path.x(next) - path.x(corner);
         double upwards = path.y(next) - path.y(corner);

@@ -48,7 +48,7 @@ final class DxfFile {
     private Entities entities() {
         return dialect == Dialect.LWPOLYLINE
                 ? Entities.release2000(tags, handles, handles.of("@model-space"))
-                : Entities.release12(tags);
+                : new Release12(tags);
     }
 
     /** Writes the record of each layer; where it ends. */

@@ -15,15 +15,6 @@ interface Entities {
      */
     TagWriter begin(String type, Layer layer, String subclass) throws IOException;
 
-    /** Entities of release 12: type and layer, no more. */
-    static Entities release12(TagWriter tags) {
-        return (type, layer, subclass) -> {
-            tags.text(0, type);
-            tags.text(8, layer.name());
-            return tags;
-        };
-    }
-
     /** Entities of release 2000, each with a handle, and with that of the space it lies in. */
     static Entities release2000(TagWriter tags, Handles handles, String space) {
         return (type, layer, subclass) -> {

@@ -18,7 +18,7 @@ final class PolylinePen extends EntityPen {
     public void path(Layer layer, Path path) throws IOException {
         TagWriter tags = begin("POLYLINE", layer, "AcDb2dPolyline");
         tags.whole(66, 1);
-        tags.place(10, 0, 0, 0);
+        tags.flat(0, 0);
         tags.whole(70, path.isClosed() && closing == Closing.FLAG ? 1 : 0);
         for (int i = 0; i < path.size(); i++) {
             vertex(layer, path, i);
@@ -33,6 +33,6 @@ final class PolylinePen extends EntityPen {
     }
 
     private void vertex(Layer layer, Path path, int corner) throws IOException {
-        begin("VERTEX", layer, "AcDb2dVertex").place(10, path.x(corner), path.y(corner), 0);
+        begin("VERTEX", layer, "AcDb2dVertex").flat(path.x(corner), path.y(corner));
     }
 }

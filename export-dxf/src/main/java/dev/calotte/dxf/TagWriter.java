@@ -8,7 +8,13 @@ import java.io.OutputStream;
 final class TagWriter {
 
     private static final String LINE_END = "\r\n";
-    private static final int FULL = 1 << 13;
+    private static final int FULL = 1 << 16;
+
+    /** What stands round x and y of a place in the plane. */
+    private static final TextBuffer BEFORE_X = words("10", "");
+
+    private static final TextBuffer BEFORE_Y = words("", "20", "");
+    private static final TextBuffer BEHIND_Y = words("", "30", "0.0", "");
 
     private final OutputStream out;
     private final TextBuffer pending = new TextBuffer(FULL + 512);
@@ -46,6 +52,26 @@ final class TagWriter {
         number(code + 20, z);
     }
 
+    /** The same as a place with code 10 and no height. */
+    void flat(double x, double y) throws IOException {
+        pending.add(BEFORE_X);
+        Decimals.add(pending, x);
+        pending.add(BEFORE_Y);
+        Decimals.add(pending, y);
+        add(BEHIND_Y);
+    }
+
+    /** Writes tags that were put into words before. */
+    void add(TextBuffer words) throws IOException {
+        pending.add(words);
+        drainIfFull();
+    }
+
+    /** Lines of a file; the last is not ended. */
+    static TextBuffer words(String... lines) {
+        return new TextBuffer(64).add(String.join(LINE_END, lines));
+    }
+
     /** Hands everything on to the stream. */
     void flush() throws IOException {
         drain();
@@ -58,6 +84,10 @@ final class TagWriter {
 
     private void end() throws IOException {
         pending.add(LINE_END);
+        drainIfFull();
+    }
+
+    private void drainIfFull() throws IOException {
         if (pending.size() >= FULL) {
             drain();
         }
