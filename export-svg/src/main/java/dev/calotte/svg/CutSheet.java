@@ -6,9 +6,10 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Path;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Finish;
-import dev.calotte.units.TextBuffer;
+import dev.calotte.units.NumberText;
 import java.io.IOException;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -22,12 +23,14 @@ final class CutSheet {
     private static final double VISIBLE = 1e-4;
 
     private final Drawing drawing;
+    private final List<Operation> operations;
     private final Finish finish;
     private final PathText commands;
     private final double strokeMm;
 
     CutSheet(Drawing drawing, Finish finish) {
         this.drawing = drawing;
+        this.operations = drawing.operations();
         this.finish = finish;
         this.commands = new PathText(drawing.heightMm());
         this.strokeMm = finish.lineMm().orElse(visibleMm(drawing));
@@ -37,11 +40,25 @@ final class CutSheet {
         return Math.max(THINNEST_MM, VISIBLE * Math.max(drawing.widthMm(), drawing.heightMm()));
     }
 
+    /** Refuses what cannot be written, with the words of the first that is met on the way to the file. */
+    void check() throws IOException {
+        write(Xml.nowhere(), this::see);
+    }
+
     void write(Xml xml) throws IOException {
+        write(xml, this::put);
+    }
+
+    /** What is done with a shape of a part. */
+    private interface Hand {
+        void take(Xml xml, Leaf leaf, Shape shape) throws IOException;
+    }
+
+    private void write(Xml xml, Hand hand) throws IOException {
         checkMarks();
         Frame.open(xml, drawing.title(), drawing.widthMm(), drawing.heightMm());
-        for (Operation operation : drawing.operations()) {
-            layer(xml, operation);
+        for (Operation operation : operations) {
+            layer(xml, operation, hand);
         }
         xml.close();
     }
@@ -56,7 +73,7 @@ final class CutSheet {
         }
     }
 
-    private void layer(Xml xml, Operation operation) throws IOException {
+    private void layer(Xml xml, Operation operation, Hand hand) throws IOException {
         boolean begun = false;
         for (Drawing.Part part : drawing.parts()) {
             if (isWorked(part, operation)) {
@@ -64,7 +81,7 @@ final class CutSheet {
                     begin(xml, operation);
                     begun = true;
                 }
-                part(xml, part, operation);
+                part(xml, part, operation, hand);
             }
         }
         if (begun) {
@@ -88,35 +105,36 @@ final class CutSheet {
                 .with("id", operation.name());
     }
 
-    private void part(Xml xml, Drawing.Part part, Operation operation) throws IOException {
+    private void part(Xml xml, Drawing.Part part, Operation operation, Hand hand) throws IOException {
         String id = id(part.mark(), operation);
         xml.open("g").with("id", id).with("inkscape:label", part.mark());
         xml.open("title").close(part.mark());
         xml.open("desc").close(part.description());
-        String start = id + ".";
-        TextBuffer pen = pen(operation);
-        int number = 0;
+        Leaf leaf = new Leaf(id, pen(operation));
         for (Shape shape : part.shapes()) {
             if (shape.operation() == operation) {
-                number++;
-                draw(shape);
-                xml.open("path")
-                        .with("id", start, number)
-                        .along(commands)
-                        .with(pen)
-                        .close();
+                hand.take(xml, leaf, shape);
             }
         }
         xml.close();
     }
 
+    private void put(Xml xml, Leaf leaf, Shape shape) throws IOException {
+        draw(shape);
+        leaf.put(xml, commands);
+    }
+
+    /** Draws a shape only to see whether it can be drawn, and not even that if its corners tell. */
+    private void see(Xml xml, Leaf leaf, Shape shape) {
+        if (!(shape instanceof Path path && commands.canDraw(path))) {
+            draw(shape);
+        }
+    }
+
     /** How all lines of an operation are drawn. */
-    private TextBuffer pen(Operation operation) {
-        TextBuffer pen = new TextBuffer(64);
-        pen.add(" fill=\"none\" stroke=\"").add(finish.stroke(operation).hex());
-        return pen.add("\" stroke-width=\"")
-                .addNumber(strokeMm, Xml.DECIMALS, 0)
-                .add('"');
+    private String pen(Operation operation) {
+        return " fill=\"none\" stroke=\"" + finish.stroke(operation).hex() + "\" stroke-width=\""
+                + NumberText.trimmed(strokeMm, Xml.DECIMALS) + '"';
     }
 
     /**
@@ -161,8 +179,10 @@ final class CutSheet {
 
     private static void side(PathText text, Path path, int corner) {
         int next = (corner + 1) % path.size();
-        path.arc(corner)
-                .ifPresentOrElse(
-                        arc -> text.arc(arc, path.x(next), path.y(next)), () -> text.line(path.x(next), path.y(next)));
+        if (path.bulge(corner) == 0) {
+            text.line(path.x(next), path.y(next));
+        } else {
+            text.arc(path.arc(corner).orElseThrow(), path.x(next), path.y(next));
+        }
     }
 }

@@ -1,12 +1,16 @@
 package dev.calotte.svg;
 
 import dev.calotte.document.Arc;
+import dev.calotte.document.Path;
 import dev.calotte.svg.paper.Ink;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.TextBuffer;
 
 /** Builds the commands of a path in a page whose y points down, from places whose y points up. */
 final class PathText {
+
+    /** Numbers further apart than this are different after rounding. */
+    private static final double APART = 2e-4;
 
     private final TextBuffer text = new TextBuffer(64);
     private final double heightMm;
@@ -116,6 +120,26 @@ final class PathText {
     PathText closeRound() {
         text.add('Z');
         return this;
+    }
+
+    /** Whether a path is one of straight sides and each of them has a length, by numbers that need not be rounded to tell. */
+    boolean canDraw(Path path) {
+        int last = path.isClosed() ? path.size() - 1 : 0;
+        boolean plain = isFinite(path, last);
+        for (int i = last == 0 ? 1 : 0; i < path.size(); i++) {
+            plain &= isFinite(path, i) && path.bulge(i) == 0 && areApart(path, last, i);
+            last = i;
+        }
+        return plain;
+    }
+
+    private boolean isFinite(Path path, int corner) {
+        return Double.isFinite(path.x(corner)) && Double.isFinite(heightMm - path.y(corner));
+    }
+
+    private boolean areApart(Path path, int one, int other) {
+        return Math.abs(path.x(one) - path.x(other)) > APART
+                || Math.abs((heightMm - path.y(one)) - (heightMm - path.y(other))) > APART;
     }
 
     private void place(double x, double y) {

@@ -67,20 +67,24 @@ public final class SvgWriter {
      */
     public void write(Document drawn, OutputStream out) throws IOException {
         Document document = drawn instanceof Drawing drawing ? finish.contours().of(drawing) : drawn;
-        // A first run into nothing meets whatever cannot be written, so that a refused document leaves no half file.
-        try (OutputStream nothing = OutputStream.nullOutputStream()) {
-            put(document, new Xml(nothing));
+        try {
+            put(document, out);
         } catch (IllegalArgumentException wrong) {
             throw new IllegalArgumentException(document.name() + ": " + wrong.getMessage(), wrong);
         }
-        put(document, new Xml(out));
     }
 
-    private void put(Document document, Xml xml) throws IOException {
+    /** What cannot be written is met before the first byte, so that a refused document leaves no half file. */
+    private void put(Document document, OutputStream out) throws IOException {
+        Xml xml = new Xml(out);
         if (document instanceof Drawing drawing) {
-            new CutSheet(drawing, finish).write(xml);
+            CutSheet sheet = new CutSheet(drawing, finish);
+            sheet.check();
+            sheet.write(xml);
         } else if (document instanceof Picture picture) {
-            new Page(picture).write(xml);
+            Page page = new Page(picture);
+            page.write(Xml.nowhere());
+            page.write(xml);
         } else {
             throw new IllegalArgumentException("SVG holds drawings and pictures, and this is neither");
         }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.function.Consumer;
 
 /** Writes elements as they come, indented, in UTF-8; keeps nothing but the names of those that are open. */
 final class Xml {
@@ -12,15 +13,20 @@ final class Xml {
     /** A tenth of a micrometre. */
     static final int DECIMALS = 4;
 
-    private static final int FULL = 1 << 13;
+    private static final int FULL = 1 << 16;
 
     private final OutputStream out;
-    private final TextBuffer pending = new TextBuffer(FULL).add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    private final TextBuffer pending = new TextBuffer(FULL + 512).add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
     private final Deque<String> open = new ArrayDeque<>();
     private boolean inTag;
 
     Xml(OutputStream out) {
         this.out = out;
+    }
+
+    /** Takes a file that nobody reads. */
+    static Xml nowhere() {
+        return new Xml(OutputStream.nullOutputStream());
     }
 
     /** Begins an element inside the one that is open. */
@@ -41,14 +47,6 @@ final class Xml {
         return this;
     }
 
-    /** The same with a value that ends with a whole number. */
-    Xml with(String attribute, String value, int number) {
-        pending.add(' ').add(attribute).add("=\"");
-        XmlText.add(pending, value);
-        pending.addWhole(number).add('"');
-        return this;
-    }
-
     Xml with(String attribute, double value) {
         pending.add(' ').add(attribute).add("=\"");
         pending.addNumber(value, DECIMALS, 0);
@@ -56,16 +54,12 @@ final class Xml {
         return this;
     }
 
-    /** Gives the element just begun attributes that were written before, each with a space in front. */
-    Xml with(TextBuffer attributes) {
-        pending.add(attributes);
-        return this;
-    }
-
-    /** Gives the element just begun what it is drawn along. */
-    Xml along(PathText commands) {
-        pending.add(" d=\"").add(commands.text()).add('"');
-        return this;
+    /** Adds an element that someone else puts into words, all of it. */
+    void child(Consumer<TextBuffer> words) throws IOException {
+        finishTag();
+        newLine();
+        words.accept(pending);
+        drainIfFull();
     }
 
     /** Ends the element that is open. */
