@@ -21,10 +21,10 @@ final class AsciiWriter {
     void write(String part, Surface surface) throws IOException {
         String name = part.replaceAll("[^!-~]", "_") + " size=" + surface.extent();
         out.write("solid " + name + "\n");
+        Cross cross = new Cross();
         for (int i = 0; i < surface.size(); i++) {
             Facet facet = surface.facet(i);
-            float[] normal = facet.normal();
-            add("  facet normal", normal[0], normal[1], normal[2]);
+            add("  facet normal", surface.normal(i, cross));
             out.write("    outer loop\n");
             add("      vertex", facet.a());
             add("      vertex", facet.b());

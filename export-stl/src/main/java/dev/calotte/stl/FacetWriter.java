@@ -2,6 +2,8 @@ package dev.calotte.stl;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
@@ -11,24 +13,35 @@ final class FacetWriter {
 
     private static final int HEADER = 80;
     private static final int FACET = 50;
-    private static final int BUFFERED = 256 * FACET;
+    private static final int PLACE = 3 * Float.BYTES;
+    private static final int BUFFERED = 1280 * FACET;
+
+    private static final VarHandle FLOAT = MethodHandles.byteArrayViewVarHandle(float[].class, ByteOrder.LITTLE_ENDIAN);
 
     private final OutputStream out;
-    private final ByteBuffer buffer = ByteBuffer.allocate(BUFFERED).order(ByteOrder.LITTLE_ENDIAN);
+    private final byte[] bytes = new byte[BUFFERED];
+    private final Cross cross = new Cross();
 
     FacetWriter(OutputStream out) {
         this.out = out;
     }
 
     void write(String part, Surface surface) throws IOException {
-        buffer.put(header(part, surface.extent())).putInt(surface.size());
+        out.write(ByteBuffer.allocate(HEADER + Integer.BYTES)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .put(header(part, surface.extent()))
+                .putInt(surface.size())
+                .array());
+        int at = 0;
         for (int i = 0; i < surface.size(); i++) {
-            if (buffer.remaining() < FACET) {
-                drain();
+            put(surface, i, at);
+            at += FACET;
+            if (at == BUFFERED) {
+                out.write(bytes, 0, at);
+                at = 0;
             }
-            put(surface.facet(i));
         }
-        drain();
+        out.write(bytes, 0, at);
         out.flush();
     }
 
@@ -45,22 +58,18 @@ final class FacetWriter {
         return header;
     }
 
-    private void put(Facet facet) {
-        for (float axis : facet.normal()) {
-            buffer.putFloat(axis + 0.0f);
+    /** The attribute at the end of each facet stays 0. */
+    private void put(Surface surface, int facet, int at) {
+        Place normal = surface.normal(facet, cross);
+        put(normal.x(), normal.y(), normal.z(), at);
+        for (int k = 0; k < 3; k++) {
+            put(surface.at(facet, k, 0), surface.at(facet, k, 1), surface.at(facet, k, 2), at + (k + 1) * PLACE);
         }
-        put(facet.a());
-        put(facet.b());
-        put(facet.c());
-        buffer.putShort((short) 0);
     }
 
-    private void put(Place place) {
-        buffer.putFloat(place.x()).putFloat(place.y()).putFloat(place.z());
-    }
-
-    private void drain() throws IOException {
-        out.write(buffer.array(), 0, buffer.position());
-        buffer.clear();
+    private void put(float x, float y, float z, int at) {
+        FLOAT.set(bytes, at, x);
+        FLOAT.set(bytes, at + Float.BYTES, y);
+        FLOAT.set(bytes, at + 2 * Float.BYTES, z);
     }
 }

@@ -3,38 +3,62 @@ package dev.calotte.stl;
 import dev.calotte.document.Mesh;
 import dev.calotte.geometry.TriangleNet;
 import dev.calotte.units.NumberText;
-import java.util.Arrays;
 
 /** A mesh in single precision: one vertex a place, no facet without area. */
 final class Surface {
 
     private static final int DECIMALS = 3;
 
+    private final Mesh mesh;
     private final Places places;
-    private final int[] corners;
     /** Whether vertices were joined or facets left out; the mesh itself is closed. */
     private final boolean changed;
+    /** Those of the facets that are left; none if these are the mesh's own. */
+    private final int[] corners;
 
+    private final int size;
     private final double sixfoldVolume;
 
     private Surface(Mesh mesh, Places places) {
+        this.mesh = mesh;
         this.places = places;
-        int[] kept = new int[3 * mesh.triangleCount()];
         int count = 0;
         double sum = 0;
+        Cross cross = new Cross();
         for (int triangle = 0; triangle < mesh.triangleCount(); triangle++) {
-            kept[count] = places.of(mesh.corner(triangle, 0));
-            kept[count + 1] = places.of(mesh.corner(triangle, 1));
-            kept[count + 2] = places.of(mesh.corner(triangle, 2));
-            Facet facet = places.facet(kept[count], kept[count + 1], kept[count + 2]);
-            if (facet.hasArea()) {
-                sum += facet.sixfoldVolumeToOrigin();
-                count += 3;
+            int first = vertex(triangle, 0);
+            places.cross(first, vertex(triangle, 1), vertex(triangle, 2), cross);
+            if (cross.hasLength()) {
+                sum += sixfoldVolumeToOrigin(first, cross);
+                count++;
             }
         }
-        this.corners = count < kept.length ? Arrays.copyOf(kept, count) : kept;
-        this.changed = places.anyJoined() || count < kept.length;
+        this.size = count;
+        this.changed = places.anyJoined() || count < mesh.triangleCount();
+        this.corners = changed ? kept() : new int[0];
         this.sixfoldVolume = sum;
+    }
+
+    private int[] kept() {
+        int[] kept = new int[3 * size];
+        int count = 0;
+        Cross cross = new Cross();
+        for (int triangle = 0; triangle < mesh.triangleCount(); triangle++) {
+            places.cross(vertex(triangle, 0), vertex(triangle, 1), vertex(triangle, 2), cross);
+            for (int k = 0; k < 3 && cross.hasLength(); k++) {
+                kept[count++] = vertex(triangle, k);
+            }
+        }
+        return kept;
+    }
+
+    private int vertex(int triangle, int k) {
+        return places.of(mesh.corner(triangle, k));
+    }
+
+    /** Of the tetrahedron that a facet with this corner makes with the origin. */
+    private double sixfoldVolumeToOrigin(int corner, Cross cross) {
+        return cross.dot(places.at(corner, 0), places.at(corner, 1), places.at(corner, 2));
     }
 
     static Surface of(Mesh mesh) {
@@ -42,11 +66,26 @@ final class Surface {
     }
 
     int size() {
-        return corners.length / 3;
+        return size;
     }
 
     Facet facet(int index) {
-        return places.facet(corners[3 * index], corners[3 * index + 1], corners[3 * index + 2]);
+        return new Facet(places.at(corner(index, 0)), places.at(corner(index, 1)), places.at(corner(index, 2)));
+    }
+
+    /** The unit normal of a facet by the right-hand rule. */
+    Place normal(int index, Cross cross) {
+        places.cross(corner(index, 0), corner(index, 1), corner(index, 2), cross);
+        return cross.unit();
+    }
+
+    /** Where a corner of a facet is. */
+    float at(int index, int k, int axis) {
+        return places.at(corner(index, k), axis);
+    }
+
+    private int corner(int index, int k) {
+        return changed ? corners[3 * index + k] : mesh.corner(index, k);
     }
 
     /** How far it reaches along x, y and z, as files say it: {@code 220x180.5x12}, in millimetres. */
@@ -68,7 +107,7 @@ final class Surface {
 
     /** Throws an IllegalArgumentException unless the surface is closed and its normals point outwards. */
     void prove() {
-        if (corners.length == 0) {
+        if (size == 0) {
             throw new IllegalArgumentException("no facet has an area");
         }
         if (changed) {
