@@ -27,6 +27,8 @@ class SvgTextTest {
                 "<!-- & --> &amp;",
                 "\u00d8 8 \u2013 4\u2032 7\u00bd\u2033",
                 "\ud83d\ude00",
+                "\ud7ff\ue000\ufffd",
+                "\ud800\udc00",
                 "\u0645\u0631\u062d\u0628\u0627",
                 "a\tb\nc\rd"
             })

@@ -111,4 +111,13 @@ class BookTextTest {
         Book book = SampleBook.with(new Text("", List.of("a\ud83cb")));
         assertThat(Read.page(book).selectFirst(".text p").text()).isEqualTo("a\uFFFDb");
     }
+
+    /** The first and the last of each range that HTML reads as it stands, and what lies just beside them. */
+    @Test
+    void onlyCharactersThatHtmlDoesNotAllowAreReplaced() {
+        String kept = "\t \n ~\u00a0\ud7ff\ue000\ufffd\ud800\udc00";
+        assertThat(Html.clean(kept)).isEqualTo(kept);
+        assertThat(Html.clean("\u0008\u000b\u001f\u007f\u009f\udfff\ud800\ufffe\uffff"))
+                .isEqualTo("\uFFFD".repeat(9));
+    }
 }
