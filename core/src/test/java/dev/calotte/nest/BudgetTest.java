@@ -8,6 +8,7 @@ import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Terms;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What steps buy: as much work whatever the parts are. */
@@ -53,6 +54,7 @@ class BudgetTest {
     }
 
     /** All patterns take 18,000; here it ends sooner, when no pattern promises to save a sheet. */
+    @Tag("search")
     @Test
     void aLookAtPatternsEndsWithItsSteps() {
         PatternSearch search = search(bandstand(), new Layout(SPACING, 2000, 2));
@@ -70,6 +72,7 @@ class BudgetTest {
     }
 
     /** Forty large parts, of which no two have room on one sheet: forty sheets. */
+    @Tag("search")
     @Test
     void thePlanOfManyPatternsIsAsGoodAsBefore() {
         List<Piece> pieces = bandstand();

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class EmptyingTest {
@@ -27,6 +28,7 @@ class EmptyingTest {
         return pieces;
     }
 
+    @Tag("search")
     @Test
     void stepsNeverFillMoreSheets() {
         Cases.each(3, (random, size) -> {
@@ -42,6 +44,7 @@ class EmptyingTest {
     }
 
     /** Published optimum 5, without waste; the first plan takes 7. */
+    @Tag("search")
     @Test
     void aPublishedPuzzleTakesOneBinMoreThanItsOptimum() {
         Instance puzzle = Instance.terashima().stream()

@@ -10,6 +10,7 @@ import dev.calotte.stock.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class KindsTest {
@@ -76,6 +77,7 @@ class KindsTest {
         assertThat(kinds.parts()).isEqualTo(2);
     }
 
+    @Tag("search")
     @Test
     void manyKindsArePlannedWithTheMostPromisingPatterns() {
         List<Piece> pieces = new ArrayList<>();

@@ -11,6 +11,7 @@ import dev.calotte.testing.Cases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,6 +26,7 @@ class RollsTest {
     }
 
     /** The best known lengths, of domes.json, are 60430, 61805 and 62956 mm; these are shorter. */
+    @Tag("search")
     @ParameterizedTest
     @CsvSource({"D2_free_m, 59900", "D2_180_m, 60900", "D2_180_nm, 60900"})
     void panelsOfDomesTakeLessThanTheBestKnownLength(String name, double lengthMm) {

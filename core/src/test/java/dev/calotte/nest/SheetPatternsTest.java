@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SheetPatternsTest {
 
     /** The best known numbers, of domes.json. */
+    @Tag("search")
     @ParameterizedTest
     @CsvSource({"D1_free_m, 11", "D1_free_nm, 11", "D3_free_m, 53", "D3_free_nm, 53"})
     void panelsOfDomesTakeAsFewSheetsAsIsKnown(String name, int sheets) {
@@ -42,6 +44,7 @@ class SheetPatternsTest {
         assertThat(plan.goal().proven()).isTrue();
     }
 
+    @Tag("search")
     @ParameterizedTest
     @ValueSource(strings = {"D1_free_nm", "D3_180_m", "D2_180_nm"})
     void threadsChangeNothing(String name) {

@@ -106,6 +106,19 @@ class OpenedPartsTest {
                 .isEqualTo(last + 2);
     }
 
+    /** So that whoever knew the whole dome finds its hubs where they were. */
+    @Test
+    void hubKindsStandInTheOrderOfTheirNumbersWhereverTheOpeningIs() {
+        Dome whole = dome(3, 5, 9);
+        for (int panel = 0; panel < whole.panels().size(); panel += 7) {
+            for (boolean removesStruts : new boolean[] {false, true}) {
+                List<HubKind> kinds =
+                        opened(whole, removesStruts, List.of(panel)).hubKinds();
+                assertThat(kinds).extracting(HubKind::number).isSorted();
+            }
+        }
+    }
+
     /** An octahedron's struts are all equal; where one of four went, the two beside it stand 180 degrees apart. */
     @Test
     void hubsWithTheSameStrutsDifferByTheirGaps() {

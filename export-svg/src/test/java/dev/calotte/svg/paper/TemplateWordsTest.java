@@ -109,7 +109,7 @@ class TemplateWordsTest {
                             assertThat(box(word).bottom()).isCloseTo(across.bottom(), within(ROUNDING_MM));
                         });
                 Window upwards = round(page, id + "-Y");
-                String[] words = unit.split(" ");
+                String[] words = unit.split(" ", -1);
                 double below = upwards.top();
                 for (int i = words.length - 1; i >= 0; i--) {
                     String text = words[i];
