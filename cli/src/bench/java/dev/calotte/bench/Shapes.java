@@ -1,10 +1,10 @@
 package dev.calotte.bench;
 
-import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
+import dev.calotte.document.Drawing;
 import dev.calotte.document.Mesh;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.sphere.Breakdown;
 import dev.calotte.sphere.Solid;
@@ -30,14 +30,14 @@ final class Shapes {
         for (int i = 0; i < count; i++) {
             double x = i % ACROSS * STEP_MM;
             double y = Math.floorDiv(i, ACROSS) * STEP_MM;
-            shapes.add(Path.closed(Operation.CUT_OUTER, x, y, x + 10.123456, y, x + 5.061728, y + 8.767168));
+            shapes.add(Polyline.closed(Operation.CUT_OUTER, x, y, x + 10.123456, y, x + 5.061728, y + 8.767168));
         }
         return drawing(count, shapes);
     }
 
     /** One engraved triangle over and over, so that the drawing itself takes no memory to speak of. */
     static Drawing oneTriangle(int times) {
-        Shape triangle = Path.closed(Operation.ENGRAVE, 0, 0, 10.123456, 0, 5.061728, 8.767168);
+        Shape triangle = Polyline.closed(Operation.ENGRAVE, 0, 0, 10.123456, 0, 5.061728, 8.767168);
         return drawing(times, Collections.nCopies(times, triangle));
     }
 

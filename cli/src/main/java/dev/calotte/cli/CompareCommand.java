@@ -173,8 +173,7 @@ final class CompareCommand implements Callable<Integer> {
         Request request = own.of(same, Optional.ofNullable(cover));
         List<Candidate> candidates =
                 Candidates.of(own.dome(), new Reach(reach, atMost, solids, classes, spacings, ups));
-        Effort effort =
-                new Effort(plans, steps, Crew.everyCore().threads());
+        Effort effort = new Effort(plans, steps, Crew.everyCore().threads());
         Comparison comparison = Comparison.of(request, candidates, Optional.ofNullable(sort), effort, progress);
         progress.end();
         print(new Rivals(project, request.common(), comparison));

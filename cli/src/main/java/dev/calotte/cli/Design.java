@@ -5,8 +5,8 @@ import dev.calotte.bill.Bill;
 import dev.calotte.bill.Needs;
 import dev.calotte.caution.Caution;
 import dev.calotte.caution.Cautions;
-import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.caution.Circumstances;
+import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.choose.BarNeeds;
 import dev.calotte.choose.Resizing;
 import dev.calotte.choose.StockCurve;
@@ -86,7 +86,12 @@ public record Design(
      * @return the dome, what it is called, and how lengths are written
      */
     public Subject subject() {
-        return new Subject(project().title(), parts(), project().units(), project().riserMm(), project().assembly());
+        return new Subject(
+                project().title(),
+                parts(),
+                project().units(),
+                project().riserMm(),
+                project().assembly());
     }
 
     /**

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** What the Javadoc of the library shows can be compiled, and runs with what a reader would have at hand. */
 class JavadocExamplesTest {
 
-    private static final Path LIBRARY = Path.of("../core/src/main/java/dev/calotte");
+    private static final List<Path> LIBRARY = Stream.of("core", "export-dxf", "export-svg", "export-stl")
+            .map(module -> Path.of("..", module, "src/main/java/dev/calotte"))
+            .toList();
     private static final Pattern EXAMPLE = Pattern.compile("<pre>\\{@code\n(.*?)\n \\* }</pre>", Pattern.DOTALL);
 
     private static final String AT_HAND = """
@@ -28,6 +30,7 @@ class JavadocExamplesTest {
             List<Stock> stocks = List.of(new Sheet(2440, 2440, 10, Terms.OPEN));
             CoverFit fit = CoverFit.of(Patterns.of(parts, cover), stocks);
             CoverPlan plan = CoverPlan.of(fit, new Layout(5, 0, 1)).orElseThrow();
+            Path target = Path.of("by-hand");
             Files.createDirectories(Path.of("sheets"));
             Exporters.installed().write(CoverSheets.of(plan, UnitSystem.METRIC).get(0), Path.of("sheets/glazing-01.dxf"));
             """;
@@ -40,7 +43,7 @@ class JavadocExamplesTest {
         List<String> lines = new ArrayList<>(imports());
         lines.addAll(AT_HAND.lines().toList());
         List<String> examples = examples();
-        assertThat(examples).hasSizeGreaterThan(40);
+        assertThat(examples).hasSizeGreaterThan(45);
         for (String example : examples) {
             // a class of its own, so that an example may name its variables like those at hand
             lines.add(
@@ -53,12 +56,20 @@ class JavadocExamplesTest {
 
     private static List<String> examples() throws IOException {
         List<String> found = new ArrayList<>();
-        try (Stream<Path> files = Files.walk(LIBRARY)) {
-            for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-                EXAMPLE.matcher(Files.readString(file))
-                        .results()
-                        .map(JavadocExamplesTest::withoutStars)
-                        .forEach(found::add);
+        for (Path file : filesOf(LIBRARY)) {
+            EXAMPLE.matcher(Files.readString(file))
+                    .results()
+                    .map(JavadocExamplesTest::withoutStars)
+                    .forEach(found::add);
+        }
+        return found;
+    }
+
+    private static List<Path> filesOf(List<Path> folders) throws IOException {
+        List<Path> found = new ArrayList<>();
+        for (Path folder : folders) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                files.filter(Files::isRegularFile).sorted().forEach(found::add);
             }
         }
         return found;
@@ -71,16 +82,19 @@ class JavadocExamplesTest {
     private static List<String> imports() throws IOException {
         List<String> imports = new ArrayList<>(List.of(
                 "import java.io.InputStream;",
+                "import java.io.OutputStream;",
                 "import java.nio.file.Files;",
                 "import java.nio.file.Path;",
                 "import java.util.List;",
                 "import java.util.Optional;",
                 "import java.util.OptionalDouble;"));
-        try (Stream<Path> packages = Files.list(LIBRARY)) {
-            packages.filter(Files::isDirectory)
-                    .sorted()
-                    .map(room -> "import dev.calotte." + room.getFileName() + ".*;")
-                    .forEach(imports::add);
+        for (Path module : LIBRARY) {
+            try (Stream<Path> packages = Files.list(module)) {
+                packages.filter(Files::isDirectory)
+                        .sorted()
+                        .map(room -> "import dev.calotte." + room.getFileName() + ".*;")
+                        .forEach(imports::add);
+            }
         }
         return imports;
     }

@@ -107,7 +107,7 @@ class ReadBackTest {
     private static int engraved(Reading reading) {
         return reading.shapes().stream()
                 .filter(shape -> shape.operation() == Operation.ENGRAVE)
-                .map(dev.calotte.document.Path.class::cast)
+                .map(dev.calotte.document.Polyline.class::cast)
                 .mapToInt(path -> path.size() - (path.isClosed() ? 0 : 1))
                 .sum();
     }

@@ -6,7 +6,7 @@ import dev.calotte.contour.DoubleCuts;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +85,7 @@ public final class DrawingCheck {
         return seen.outlines(operation, expected.withinMm());
     }
 
-    private static String at(Path path) {
+    private static String at(Polyline path) {
         return "x " + Findings.text(path.x(0)) + ", y " + Findings.text(path.y(0));
     }
 

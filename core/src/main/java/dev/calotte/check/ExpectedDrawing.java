@@ -7,7 +7,7 @@ import dev.calotte.check.RecordedCover.Sheet;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.Kerf;
 import dev.calotte.problem.CalotteException;
@@ -179,7 +179,7 @@ public record ExpectedDrawing(List<Cut> cuts, Optional<Ring> border, double kerf
         double[] xy = left.corners().stream()
                 .flatMapToDouble(c -> DoubleStream.of(c.getX(), c.getY()))
                 .toArray();
-        List<Shape> shapes = List.of(Path.closed(Operation.CUT_OUTER, xy));
+        List<Shape> shapes = List.of(Polyline.closed(Operation.CUT_OUTER, xy));
         Drawing net = new Drawing("", "", 0, 0, List.of(new Drawing.Part(cut.mark, "", shapes)));
         List<Hole> holes = cut.holes.stream()
                 .map(hole -> new Hole(hole.x(), hole.y(), hole.diameter() - kerfMm))
@@ -191,7 +191,7 @@ public record ExpectedDrawing(List<Cut> cuts, Optional<Ring> border, double kerf
     private Optional<Ring> led(Drawing net) {
         try {
             return Optional.of(Ring.of(
-                    (Path) new Kerf(kerfMm).of(net).parts().get(0).shapes().get(0)));
+                    (Polyline) new Kerf(kerfMm).of(net).parts().get(0).shapes().get(0)));
         } catch (CalotteException crossing) {
             return Optional.empty();
         }

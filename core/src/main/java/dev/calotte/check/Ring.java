@@ -1,6 +1,6 @@
 package dev.calotte.check;
 
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -42,7 +42,7 @@ public record Ring(List<Vector2D> corners) {
         return new Ring(corners);
     }
 
-    static Ring of(Path path) {
+    static Ring of(Polyline path) {
         List<Vector2D> corners = new ArrayList<>();
         for (int i = 0; i < path.size(); i++) {
             corners.add(new Vector2D(path.x(i), path.y(i)));

@@ -2,7 +2,7 @@ package dev.calotte.check;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,10 +19,10 @@ final class SeenDrawing {
         this.shapes = List.copyOf(shapes);
     }
 
-    private List<Path> paths(Predicate<Path> which) {
-        List<Path> paths = new ArrayList<>();
+    private List<Polyline> paths(Predicate<Polyline> which) {
+        List<Polyline> paths = new ArrayList<>();
         for (Shape shape : shapes) {
-            if (shape instanceof Path path && which.test(path)) {
+            if (shape instanceof Polyline path && which.test(path)) {
                 paths.add(path);
             }
         }
@@ -36,7 +36,7 @@ final class SeenDrawing {
                 .toList();
     }
 
-    List<Path> openCuts() {
+    List<Polyline> openCuts() {
         return paths(path -> isCut(path) && !path.isClosed());
     }
 
@@ -61,7 +61,7 @@ final class SeenDrawing {
     /** The sides of all outer cuts, open or closed: from and to of each. */
     List<Vector2D[]> sides() {
         List<Vector2D[]> sides = new ArrayList<>();
-        for (Path path : paths(path -> path.operation() == Operation.CUT_OUTER)) {
+        for (Polyline path : paths(path -> path.operation() == Operation.CUT_OUTER)) {
             int count = path.isClosed() ? path.size() : path.size() - 1;
             for (int i = 0; i < count; i++) {
                 int next = (i + 1) % path.size();

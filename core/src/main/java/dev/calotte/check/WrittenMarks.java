@@ -3,7 +3,7 @@ package dev.calotte.check;
 import dev.calotte.assembly.PieceLabels.Label;
 import dev.calotte.check.ExpectedDrawing.Cut;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.StrokeReader;
 import dev.calotte.export.Reading;
@@ -69,7 +69,7 @@ public final class WrittenMarks {
 
     /** The piece whose outline a shape is, if it is called otherwise. */
     private static Optional<Cut> name(ExpectedDrawing expected, String mark, Shape shape) {
-        if (!(shape instanceof Path path) || !path.isClosed()) {
+        if (!(shape instanceof Polyline path) || !path.isClosed()) {
             return Optional.empty();
         }
         Ring ring = Ring.of(path).plain(expected.withinMm());

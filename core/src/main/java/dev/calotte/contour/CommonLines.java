@@ -2,7 +2,7 @@ package dev.calotte.contour;
 
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +33,7 @@ final class CommonLines {
         for (Part part : drawing.parts()) {
             List<Shape> shapes = new ArrayList<>();
             for (Shape shape : part.shapes()) {
-                shapes.addAll(CutPaths.isCut(shape) ? left((Path) shape, sides.firstOf(path++)) : List.of(shape));
+                shapes.addAll(CutPaths.isCut(shape) ? left((Polyline) shape, sides.firstOf(path++)) : List.of(shape));
             }
             parts.add(new Part(part.mark(), part.description(), shapes));
         }
@@ -45,7 +45,7 @@ final class CommonLines {
                 parts);
     }
 
-    private List<Path> left(Path path, int first) {
+    private List<Polyline> left(Polyline path, int first) {
         int count = path.isClosed() ? path.size() : path.size() - 1;
         int start = 0;
         while (start < count && !cut.containsKey(first + start)) {
@@ -64,7 +64,7 @@ final class CommonLines {
     }
 
     /** Goes round from behind the last place where a side is cut already, so that no line is broken but there. */
-    private void round(Path path, int first, int start, OpenLines lines) {
+    private void round(Polyline path, int first, int start, OpenLines lines) {
         Side side = sides.side(first + start);
         List<Side> gaps = gaps(first + start);
         int last = gaps.size() - 1;
@@ -77,7 +77,7 @@ final class CommonLines {
         gaps.subList(0, split).forEach(gap -> lines.add(gap, 0));
     }
 
-    private void along(Path path, int first, int from, int to, OpenLines lines) {
+    private void along(Polyline path, int first, int from, int to, OpenLines lines) {
         for (int i = from; i < to; i++) {
             int corner = i % path.size();
             gaps(first + corner).forEach(gap -> lines.add(gap, path.bulge(corner)));

@@ -2,7 +2,7 @@ package dev.calotte.contour;
 
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -135,7 +135,7 @@ public record Contours(Start start, OptionalDouble flattenMm, SharedEdges shared
         return start == Start.EDGE ? eachPath(followed, EdgeStart::of) : followed;
     }
 
-    private static Drawing eachPath(Drawing drawing, UnaryOperator<Path> change) {
+    private static Drawing eachPath(Drawing drawing, UnaryOperator<Polyline> change) {
         return new Drawing(
                 drawing.name(),
                 drawing.title(),
@@ -151,7 +151,7 @@ public record Contours(Start start, OptionalDouble flattenMm, SharedEdges shared
                         .toList());
     }
 
-    private static Shape changed(Shape shape, UnaryOperator<Path> change) {
-        return shape instanceof Path path ? change.apply(path) : shape;
+    private static Shape changed(Shape shape, UnaryOperator<Polyline> change) {
+        return shape instanceof Polyline path ? change.apply(path) : shape;
     }
 }

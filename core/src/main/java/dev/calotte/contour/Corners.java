@@ -1,7 +1,7 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.Arrays;
 
 /** Gathers the corners of a path, each with the bulge of the side that begins there. */
@@ -27,11 +27,11 @@ final class Corners {
         return size;
     }
 
-    Path closed(Operation operation) {
-        return Path.closed(operation, Arrays.copyOf(xy, 2 * size), Arrays.copyOf(bulges, size));
+    Polyline closed(Operation operation) {
+        return Polyline.closed(operation, Arrays.copyOf(xy, 2 * size), Arrays.copyOf(bulges, size));
     }
 
-    Path open(Operation operation) {
-        return Path.open(operation, Arrays.copyOf(xy, 2 * size), Arrays.copyOf(bulges, size));
+    Polyline open(Operation operation) {
+        return Polyline.open(operation, Arrays.copyOf(xy, 2 * size), Arrays.copyOf(bulges, size));
     }
 }

@@ -1,6 +1,6 @@
 package dev.calotte.contour;
 
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -18,11 +18,11 @@ final class Crowd {
     private final Strip[] strips;
     private final BitSet crowded = new BitSet();
 
-    private Crowd(List<Path> paths) {
+    private Crowd(List<Polyline> paths) {
         this.boxes = new double[4 * paths.size()];
         LeftEnds order = new LeftEnds(paths.size());
         for (int number = 0; number < paths.size(); number++) {
-            Path path = paths.get(number);
+            Polyline path = paths.get(number);
             box(path, 4 * number);
             order.add(number, boxes[4 * number]);
             if (!isPlainTriangle(path)) {
@@ -39,11 +39,11 @@ final class Crowd {
     }
 
     /** The places of such paths in a list. */
-    static BitSet of(List<Path> paths) {
+    static BitSet of(List<Polyline> paths) {
         return new Crowd(paths).crowded;
     }
 
-    private void box(Path path, int at) {
+    private void box(Polyline path, int at) {
         double left = path.x(0);
         double low = path.y(0);
         double right = left;
@@ -79,7 +79,7 @@ final class Crowd {
     }
 
     /** Whether no corner of a triangle lies, within twice the width of a cut, on the side across from it. */
-    private static boolean isPlainTriangle(Path path) {
+    private static boolean isPlainTriangle(Polyline path) {
         if (path.size() != 3 || !path.isClosed()) {
             return false;
         }

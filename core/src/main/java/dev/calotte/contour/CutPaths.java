@@ -2,7 +2,7 @@ package dev.calotte.contour;
 
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -14,27 +14,27 @@ import java.util.List;
  * @param paths the paths
  * @param marks for each the mark of its part
  */
-record CutPaths(List<Path> paths, List<String> marks) {
+record CutPaths(List<Polyline> paths, List<String> marks) {
 
     static CutPaths of(Drawing drawing) {
         CutPaths cut = new CutPaths(new ArrayList<>(), new ArrayList<>());
         for (Drawing.Part part : drawing.parts()) {
             for (Shape shape : part.shapes()) {
                 if (isCut(shape)) {
-                    cut.add((Path) shape, part.mark());
+                    cut.add((Polyline) shape, part.mark());
                 }
             }
         }
         return cut;
     }
 
-    private void add(Path path, String mark) {
+    private void add(Polyline path, String mark) {
         paths.add(path);
         marks.add(mark);
     }
 
     static boolean isCut(Shape shape) {
-        return shape instanceof Path && isCut(shape.operation());
+        return shape instanceof Polyline && isCut(shape.operation());
     }
 
     static boolean isCut(Operation operation) {

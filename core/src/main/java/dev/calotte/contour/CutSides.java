@@ -1,14 +1,14 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Drawing;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.Arrays;
 import java.util.List;
 
 /** The sides of all paths that are cut through, numbered in the order of the drawing. */
 final class CutSides {
 
-    private final List<Path> paths;
+    private final List<Polyline> paths;
     private final List<String> marks;
     private final int[] firsts;
     private final int[] owners;
@@ -32,7 +32,7 @@ final class CutSides {
         }
     }
 
-    private static int sides(Path path) {
+    private static int sides(Polyline path) {
         return path.isClosed() ? path.size() : path.size() - 1;
     }
 
@@ -56,7 +56,7 @@ final class CutSides {
 
     Side side(int side) {
         int number = pathOf(side);
-        Path path = paths.get(number);
+        Polyline path = paths.get(number);
         int corner = side - firsts[number];
         int next = (corner + 1) % path.size();
         return new Side(path.x(corner), path.y(corner), path.x(next), path.y(next));

@@ -1,20 +1,20 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 
 /** Lets the cut of an outline begin in the middle of its longest straight side; where all are arcs, it stays. */
 final class EdgeStart {
 
     private EdgeStart() {}
 
-    static Path of(Path path) {
+    static Polyline of(Polyline path) {
         boolean cut = path.operation() == Operation.CUT_INNER || path.operation() == Operation.CUT_OUTER;
         int longest = path.isClosed() && cut ? longest(path) : -1;
         return longest < 0 ? path : from(path, longest);
     }
 
-    private static int longest(Path path) {
+    private static int longest(Polyline path) {
         int longest = -1;
         double most = 0;
         for (int i = 0; i < path.size(); i++) {
@@ -31,7 +31,7 @@ final class EdgeStart {
         return longest;
     }
 
-    private static Path from(Path path, int side) {
+    private static Polyline from(Polyline path, int side) {
         int next = (side + 1) % path.size();
         Corners corners = new Corners();
         corners.add((path.x(side) + path.x(next)) / 2, (path.y(side) + path.y(next)) / 2, 0);

@@ -1,7 +1,7 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Arc;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.Optional;
 
 /**
@@ -12,7 +12,7 @@ final class Flattening {
 
     private Flattening() {}
 
-    static Path of(Path path, double toleranceMm) {
+    static Polyline of(Polyline path, double toleranceMm) {
         int sides = path.isClosed() ? path.size() : path.size() - 1;
         Corners corners = new Corners();
         for (int i = 0; i < path.size(); i++) {

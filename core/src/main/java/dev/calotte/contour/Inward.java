@@ -1,7 +1,7 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Arc;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.Optional;
 
 /**
@@ -30,8 +30,8 @@ public final class Inward {
      * @param toleranceMm how far the straight sides may lie inside the arcs, above 0
      * @return the outline, counter-clockwise and without arcs
      */
-    public static Path flattened(Path outline, double toleranceMm) {
-        Path forwards = counterClockwise(outline);
+    public static Polyline flattened(Polyline outline, double toleranceMm) {
+        Polyline forwards = counterClockwise(outline);
         Inward inward = new Inward(toleranceMm);
         for (int c = 0; c < forwards.size(); c++) {
             inward.add(forwards.x(c), forwards.y(c));
@@ -47,7 +47,7 @@ public final class Inward {
      * @param outline a closed path, in either direction
      * @return the same, with its arcs
      */
-    public static Path counterClockwise(Path outline) {
+    public static Polyline counterClockwise(Polyline outline) {
         return sweep(outline) < 0 ? reversed(outline) : outline;
     }
 
@@ -73,7 +73,7 @@ public final class Inward {
     }
 
     /** Twice the area, with its sign, of what is inside: of the corners, and of the segments between arcs and chords. */
-    private static double sweep(Path outline) {
+    private static double sweep(Polyline outline) {
         double twice = 0;
         for (int c = 0; c < outline.size(); c++) {
             int d = (c + 1) % outline.size();
@@ -89,7 +89,7 @@ public final class Inward {
         return twice;
     }
 
-    private static Path reversed(Path outline) {
+    private static Polyline reversed(Polyline outline) {
         int size = outline.size();
         double[] xy = new double[2 * size];
         double[] bulges = new double[size];
@@ -99,6 +99,6 @@ public final class Inward {
             xy[2 * c + 1] = outline.y(from);
             bulges[c] = -outline.bulge(Math.floorMod(from - 1, size));
         }
-        return Path.closed(outline.operation(), xy, bulges);
+        return Polyline.closed(outline.operation(), xy, bulges);
     }
 }

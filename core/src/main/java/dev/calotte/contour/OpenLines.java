@@ -1,7 +1,7 @@
 package dev.calotte.contour;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,7 +9,7 @@ import java.util.List;
 final class OpenLines {
 
     private final Operation operation;
-    private final List<Path> paths = new ArrayList<>();
+    private final List<Polyline> paths = new ArrayList<>();
     private Corners corners = new Corners();
     private double endX;
     private double endY;
@@ -27,7 +27,7 @@ final class OpenLines {
         endY = side.toY();
     }
 
-    List<Path> paths() {
+    List<Polyline> paths() {
         if (corners.size() > 0) {
             end();
         }

@@ -4,7 +4,7 @@ import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -41,7 +41,7 @@ final class RoundCuts {
     private static void gather(String mark, Shape shape, List<RoundCuts> all) {
         if (shape instanceof Circle circle) {
             all.add(new RoundCuts(mark, new Arc(circle.xMm(), circle.yMm(), circle.radiusMm(), 0, TURN)));
-        } else if (shape instanceof Path path) {
+        } else if (shape instanceof Polyline path) {
             for (int i = 0; i < path.size(); i++) {
                 path.arc(i).ifPresent(arc -> all.add(new RoundCuts(mark, arc)));
             }

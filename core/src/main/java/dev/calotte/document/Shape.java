@@ -1,7 +1,7 @@
 package dev.calotte.document;
 
 /** Something that a tool follows. Millimetres, y upwards. */
-public sealed interface Shape permits Path, Circle {
+public sealed interface Shape permits Polyline, Circle {
 
     /**
      * What is done along it.

@@ -2,7 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.geometry.Boundary;
 import dev.calotte.geometry.ConvexPolygon;
@@ -55,11 +55,11 @@ record BlankOutline(PlateArms arms, PlateBlank blank) implements PlateShape {
             double bulge = forwards.get(Math.floorMod(c - 1, forwards.size())).bulge();
             back.add(new Corner(forwards.get(c).at(), -bulge));
         }
-        Path path = PlateShape.path(Operation.CUT_INNER, back, pose);
+        Polyline path = PlateShape.path(Operation.CUT_INNER, back, pose);
         return round(path) ? circle(path) : path;
     }
 
-    private static boolean round(Path path) {
+    private static boolean round(Polyline path) {
         return IntStream.range(0, path.size())
                 .allMatch(side -> path.arc(side)
                         .filter(arc -> Math.abs(arc.xMm() - circle(path).xMm()) < SAME_MM
@@ -67,7 +67,7 @@ record BlankOutline(PlateArms arms, PlateBlank blank) implements PlateShape {
                         .isPresent());
     }
 
-    private static Circle circle(Path path) {
+    private static Circle circle(Polyline path) {
         return path.arc(0)
                 .map(arc -> new Circle(path.operation(), arc.xMm(), arc.yMm(), arc.radiusMm()))
                 .orElseThrow();
@@ -82,10 +82,11 @@ record BlankOutline(PlateArms arms, PlateBlank blank) implements PlateShape {
     /** All lines by their short straight sides, since an arc counts as wide as it is high. */
     @Override
     public List<Shape> walls(Pose pose) {
-        Stream<Path> lines = Stream.concat(Stream.of(blank.rim()), blank.holes().stream())
-                .map(line ->
-                        Path.closed(Operation.CUT_INNER, pose.xy(line.straight().corners())));
-        Stream<Path> slots = arms.slots().stream().map(slot -> Path.closed(Operation.CUT_INNER, pose.xy(wall(slot))));
+        Stream<Polyline> lines = Stream.concat(Stream.of(blank.rim()), blank.holes().stream())
+                .map(line -> Polyline.closed(
+                        Operation.CUT_INNER, pose.xy(line.straight().corners())));
+        Stream<Polyline> slots =
+                arms.slots().stream().map(slot -> Polyline.closed(Operation.CUT_INNER, pose.xy(wall(slot))));
         return Stream.<Shape>concat(lines, slots).toList();
     }
 

@@ -8,7 +8,7 @@ import dev.calotte.choose.PatternFit;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.dome.Panel;
 import dev.calotte.nest.CutSheet;
 import dev.calotte.nest.Placed;
@@ -93,7 +93,7 @@ public final class CoverSheets {
     }
 
     private static Part border(CutSheet sheet) {
-        return new Part("SHEET", "The border of the stock", List.of(Path.closed(Operation.SHEET, corners(sheet))));
+        return new Part("SHEET", "The border of the stock", List.of(Polyline.closed(Operation.SHEET, corners(sheet))));
     }
 
     private static double[] corners(CutSheet sheet) {

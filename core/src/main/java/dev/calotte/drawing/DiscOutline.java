@@ -2,7 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.parts.PlateArms;
@@ -64,7 +64,7 @@ record DiscOutline(PlateArms arms) implements PlateShape {
         return numbers()
                 .map(number ->
                         pose.xy(slot(number).limit(SLOT_CORNERS).map(Corner::at).toList()))
-                .map(xy -> (Shape) Path.open(Operation.CUT_INNER, xy))
+                .map(xy -> (Shape) Polyline.open(Operation.CUT_INNER, xy))
                 .toList();
     }
 

@@ -2,7 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ final class FreePlace {
     private static final double STEP = 10;
     private static final double CLEAR = 2;
 
-    private final List<Path> outlines = new ArrayList<>();
+    private final List<Polyline> outlines = new ArrayList<>();
     private final double widthMm;
     private final double heightMm;
 
@@ -31,7 +31,7 @@ final class FreePlace {
         this.heightMm = heightMm + 2 * CLEAR;
         for (Part part : parts) {
             for (Shape shape : part.shapes()) {
-                if (shape instanceof Path path && path.operation() == Operation.CUT_OUTER) {
+                if (shape instanceof Polyline path && path.operation() == Operation.CUT_OUTER) {
                     outlines.add(path);
                 }
             }
@@ -45,7 +45,7 @@ final class FreePlace {
             while (x + widthMm <= lengthMm) {
                 double left = x;
                 double bottom = y;
-                Optional<Path> inTheWay = outlines.stream()
+                Optional<Polyline> inTheWay = outlines.stream()
                         .filter(path -> meets(path, left, bottom))
                         .findFirst();
                 if (inTheWay.isEmpty()) {
@@ -58,7 +58,7 @@ final class FreePlace {
     }
 
     /** Whether an outline has a side in the place, or has all of the place inside. */
-    private boolean meets(Path path, double left, double bottom) {
+    private boolean meets(Polyline path, double left, double bottom) {
         boolean inside = false;
         for (int i = 0; i < path.size(); i++) {
             int next = (i + 1) % path.size();

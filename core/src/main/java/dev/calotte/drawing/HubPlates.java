@@ -6,7 +6,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.parts.HubKind;
 import dev.calotte.parts.Parts;
@@ -105,11 +105,11 @@ public final class HubPlates {
     }
 
     /** No longer than what is left between hole and rim. */
-    private Path tick() {
+    private Polyline tick() {
         double rim = plate.toRim(Vector2D.ZERO, 0);
         Vector2D from = at(0, rim - Math.min(TICK, arms.plate().holeMm()), 0);
         Vector2D to = at(0, rim, 0);
-        return Path.open(Operation.ENGRAVE, from.getX(), from.getY(), to.getX(), to.getY());
+        return Polyline.open(Operation.ENGRAVE, from.getX(), from.getY(), to.getX(), to.getY());
     }
 
     private Stream<Shape> holes() {
@@ -130,7 +130,7 @@ public final class HubPlates {
     }
 
     private static Shape bend(Vector2D from, Vector2D to) {
-        return Path.open(Operation.SCORE, from.getX(), from.getY(), to.getX(), to.getY());
+        return Polyline.open(Operation.SCORE, from.getX(), from.getY(), to.getX(), to.getY());
     }
 
     /** To the neighbour's bend line, or to the rim if they do not meet on the disc. */

@@ -4,7 +4,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
@@ -74,7 +74,7 @@ public record Kerf(double kerfMm) {
             return Optional.of(new Circle(circle.operation(), circle.xMm(), circle.yMm(), circle.radiusMm() + by))
                     .filter(moved -> moved.radiusMm() > 0);
         }
-        Path path = (Path) shape;
+        Polyline path = (Polyline) shape;
         if (!path.isClosed()) {
             throw new IllegalArgumentException("a cut line that is not closed has no waste side");
         }

@@ -3,7 +3,7 @@ package dev.calotte.drawing;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.units.NumberText;
 import java.util.ArrayList;
@@ -70,7 +70,7 @@ public final class KerfCoupon {
             shapes.addAll(size(width, middle, y + (COMB_HEIGHT - DEPTH) / 2));
         }
         xy.addAll(List.of(x, top));
-        shapes.add(Path.closed(
+        shapes.add(Polyline.closed(
                 Operation.CUT_OUTER,
                 xy.stream().mapToDouble(Double::doubleValue).toArray()));
         return new Part(
@@ -82,7 +82,7 @@ public final class KerfCoupon {
 
     private static Part square(double x, double y) {
         List<Shape> shapes = new ArrayList<>(size(SQUARE, x + SQUARE / 2, y + SQUARE / 2));
-        shapes.add(Path.closed(Operation.CUT_OUTER, x, y, x + SQUARE, y, x + SQUARE, y + SQUARE, x, y + SQUARE));
+        shapes.add(Polyline.closed(Operation.CUT_OUTER, x, y, x + SQUARE, y, x + SQUARE, y + SQUARE, x, y + SQUARE));
         return new Part("SQUARE", "Measure it: the kerf is too large by what it measures over 20 mm", shapes);
     }
 
@@ -94,13 +94,13 @@ public final class KerfCoupon {
         double handle = x + SQUARE;
         double end = handle + DEPTH + PITCH;
         List<Shape> shapes = new ArrayList<>(size(TONGUE, x + SQUARE / 2, middle));
-        shapes.add(Path.closed(Operation.CUT_OUTER, new double[] {
+        shapes.add(Polyline.closed(Operation.CUT_OUTER, new double[] {
             x, y, handle, y, handle, low, end, low, end, high, handle, high, handle, y + SQUARE, x, y + SQUARE
         }));
         return new Part("TONGUE", "Push it into the slots of the comb", shapes);
     }
 
-    private static List<Path> size(double sizeMm, double x, double y) {
+    private static List<Polyline> size(double sizeMm, double x, double y) {
         return StrokeText.of(NumberText.fixed(sizeMm, 2), LETTERS).middle(x, y, 0);
     }
 }

@@ -3,7 +3,7 @@ package dev.calotte.drawing;
 import dev.calotte.assembly.PieceLabels.Label;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
@@ -199,7 +199,7 @@ final class Lettering {
             return new Line(text, begin.add(by), turnRad, patch.moved(by));
         }
 
-        List<Path> paths() {
+        List<Polyline> paths() {
             return text.left(begin.getX(), begin.getY(), turnRad);
         }
     }

@@ -4,7 +4,7 @@ import dev.calotte.assembly.PieceLabels;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.geometry.Triangle;
 import dev.calotte.parts.Hand;
@@ -56,7 +56,7 @@ public final class PanelPatterns {
     }
 
     private static Part part(Parts parts, PanelKind kind, UnitSystem units) {
-        Path outline = outline(kind);
+        Polyline outline = outline(kind);
         ConvexPolygon net =
                 ConvexPolygon.of(outline.x(0), outline.y(0), outline.x(1), outline.y(1), outline.x(2), outline.y(2));
         return Lettering.on(
@@ -74,13 +74,13 @@ public final class PanelPatterns {
     }
 
     /** The triangle from its lower left corner; counter-clockwise a left panel's long side is followed by its short one. */
-    private static Path outline(PanelKind kind) {
+    private static Polyline outline(PanelKind kind) {
         Triangle t = kind.triangle();
         double left = kind.hand() == Hand.RIGHT ? t.a() : t.b();
         double right = kind.hand() == Hand.RIGHT ? t.b() : t.a();
         double apex = (t.c() + (left - right) * (left + right) / t.c()) / 2;
         double base = 2 * MARGIN;
-        return Path.closed(
+        return Polyline.closed(
                 Operation.CUT_OUTER, MARGIN, base, MARGIN + t.c(), base, MARGIN + apex, base + t.altitude(2));
     }
 

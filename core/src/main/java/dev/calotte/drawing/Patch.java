@@ -1,7 +1,7 @@
 package dev.calotte.drawing;
 
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.ArrayList;
@@ -26,7 +26,7 @@ record Patch(List<Vector2D> corners, double radius, Vector2D axis) {
             Vector2D centre = new Vector2D(circle.xMm(), circle.yMm());
             return List.of(new Patch(List.of(centre), circle.radiusMm(), new Vector2D(1, 0)));
         }
-        Path path = (Path) shape;
+        Polyline path = (Polyline) shape;
         List<Patch> patches = new ArrayList<>();
         for (int corner = path.isClosed() ? 0 : 1; corner < path.size(); corner++) {
             int before = corner > 0 ? corner - 1 : path.size() - 1;
@@ -35,7 +35,7 @@ record Patch(List<Vector2D> corners, double radius, Vector2D axis) {
         return patches;
     }
 
-    private static Vector2D place(Path path, int corner) {
+    private static Vector2D place(Polyline path, int corner) {
         return new Vector2D(path.x(corner), path.y(corner));
     }
 

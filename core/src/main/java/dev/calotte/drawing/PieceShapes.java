@@ -5,7 +5,7 @@ import dev.calotte.assembly.PieceLabels.Label;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.pattern.Cover;
@@ -53,24 +53,24 @@ record PieceShapes(Cover cover, Pose pose, boolean netToo) {
     private List<Shape> of(Pattern pattern, CutPiece piece) {
         List<Shape> shapes = new ArrayList<>();
         NotchedEdge notched = new NotchedEdge(pattern, piece, TICK);
-        notched.ticks().forEach(tick -> shapes.add(Path.open(Operation.ENGRAVE, pose.xy(tick))));
+        notched.ticks().forEach(tick -> shapes.add(Polyline.open(Operation.ENGRAVE, pose.xy(tick))));
         piece.grainRad()
                 .ifPresent(rad ->
-                        arrow(piece, rad).forEach(line -> shapes.add(Path.open(Operation.ENGRAVE, pose.xy(line)))));
+                        arrow(piece, rad).forEach(line -> shapes.add(Polyline.open(Operation.ENGRAVE, pose.xy(line)))));
         if (cover.allowances().wideMm() > 0) {
             piece.net().corners().forEach(corner -> shapes.add(circle(Operation.ENGRAVE, corner, DOT)));
         }
         piece.holes()
                 .forEach(hole ->
                         shapes.add(circle(Operation.DRILL, new Vector2D(hole.x(), hole.y()), hole.diameterMm() / 2)));
-        shapes.add(Path.closed(
+        shapes.add(Polyline.closed(
                 Operation.CUT_OUTER,
                 pose.xy(piece.outer().orElseGet(notched::outline).corners())));
         piece.outer()
                 .ifPresent(outer -> shapes.add(
-                        Path.closed(Operation.REF, pose.xy(notched.outline().corners()))));
+                        Polyline.closed(Operation.REF, pose.xy(notched.outline().corners()))));
         if (netToo || isInside(piece.net(), piece.blank())) {
-            shapes.add(Path.closed(Operation.REF, pose.xy(piece.net().corners())));
+            shapes.add(Polyline.closed(Operation.REF, pose.xy(piece.net().corners())));
         }
         return shapes;
     }

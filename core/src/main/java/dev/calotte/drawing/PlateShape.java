@@ -1,7 +1,7 @@
 package dev.calotte.drawing;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.parts.PlateArms;
@@ -61,8 +61,8 @@ interface PlateShape {
         return new Vector2D(out * cos - left * sin, out * sin + left * cos);
     }
 
-    static Path path(Operation operation, List<Corner> corners, Pose pose) {
-        return Path.closed(
+    static Polyline path(Operation operation, List<Corner> corners, Pose pose) {
+        return Polyline.closed(
                 operation,
                 pose.xy(corners.stream().map(Corner::at).toList()),
                 corners.stream().mapToDouble(Corner::bulge).toArray());

@@ -2,7 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,10 +31,10 @@ final class Reference {
     static Part at(double x, double y) {
         double end = x + LENGTH;
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Path.open(Operation.REF, x, y, end, y));
-        shapes.add(Path.open(Operation.REF, x, y - TICK, x, y + TICK));
-        shapes.add(Path.open(Operation.REF, end, y - TICK, end, y + TICK));
-        for (Path stroke : new StrokeText("100 mm", LETTERS).middle(x + LENGTH / 2, y + ABOVE - LETTERS / 2, 0)) {
+        shapes.add(Polyline.open(Operation.REF, x, y, end, y));
+        shapes.add(Polyline.open(Operation.REF, x, y - TICK, x, y + TICK));
+        shapes.add(Polyline.open(Operation.REF, end, y - TICK, end, y + TICK));
+        for (Polyline stroke : new StrokeText("100 mm", LETTERS).middle(x + LENGTH / 2, y + ABOVE - LETTERS / 2, 0)) {
             shapes.add(onReference(stroke));
         }
         return new Part("REF-100", "Reference, 100 mm from tick to tick", shapes);
@@ -48,12 +48,12 @@ final class Reference {
                 .map(corner -> at(corner.getX(), corner.getY() + TICK));
     }
 
-    private static Path onReference(Path stroke) {
+    private static Polyline onReference(Polyline stroke) {
         double[] xy = new double[2 * stroke.size()];
         for (int i = 0; i < stroke.size(); i++) {
             xy[2 * i] = stroke.x(i);
             xy[2 * i + 1] = stroke.y(i);
         }
-        return Path.open(Operation.REF, xy);
+        return Polyline.open(Operation.REF, xy);
     }
 }

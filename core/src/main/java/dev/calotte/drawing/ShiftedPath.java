@@ -1,7 +1,7 @@
 package dev.calotte.drawing;
 
 import dev.calotte.document.Arc;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,7 +18,7 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  * @param path the path
  * @param by how far each side moves, in millimetres
  */
-record ShiftedPath(Path path, double by) {
+record ShiftedPath(Polyline path, double by) {
 
     /** Sides whose directions differ by less run on into one another; the error of that is of its square. */
     private static final double SMOOTH = 1e-10;
@@ -27,7 +27,7 @@ record ShiftedPath(Path path, double by) {
     private static final int CHORDS = 16;
 
     /** The moved path; nothing if a side is used up by the shift, or the path crosses itself. */
-    Optional<Path> moved() {
+    Optional<Polyline> moved() {
         List<Side> sides = IntStream.range(0, path.size())
                 .mapToObj(corner -> new Side(place(path, corner), place(path, next(corner)), path.arc(corner)))
                 .toList();
@@ -47,11 +47,11 @@ record ShiftedPath(Path path, double by) {
         return DoubleStream.of(bulges).anyMatch(Double::isNaN) ? Optional.empty() : simple(corners, bulges);
     }
 
-    private Optional<Path> simple(List<Vector2D> corners, double[] bulges) {
+    private Optional<Polyline> simple(List<Vector2D> corners, double[] bulges) {
         double[] xy = corners.stream()
                 .flatMapToDouble(corner -> DoubleStream.of(corner.getX(), corner.getY()))
                 .toArray();
-        Path moved = Path.closed(path.operation(), xy, bulges);
+        Polyline moved = Polyline.closed(path.operation(), xy, bulges);
         return crossesItself(moved) ? Optional.empty() : Optional.of(moved);
     }
 
@@ -59,7 +59,7 @@ record ShiftedPath(Path path, double by) {
         return (corner + 1) % path.size();
     }
 
-    private static Vector2D place(Path path, int corner) {
+    private static Vector2D place(Polyline path, int corner) {
         return new Vector2D(path.x(corner), path.y(corner));
     }
 
@@ -78,7 +78,7 @@ record ShiftedPath(Path path, double by) {
         return before.crossings(after, by).stream().min(Comparator.comparingDouble(mitre::distance));
     }
 
-    private static boolean crossesItself(Path moved) {
+    private static boolean crossesItself(Polyline moved) {
         List<Vector2D> places = new ArrayList<>();
         for (int corner = 0; corner < moved.size(); corner++) {
             places.add(place(moved, corner));

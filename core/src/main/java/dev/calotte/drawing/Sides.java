@@ -1,6 +1,6 @@
 package dev.calotte.drawing;
 
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.drawing.Lay.Fit;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +17,11 @@ final class Sides {
         this.ends = ends;
     }
 
-    static Sides of(List<Path> paths) {
+    static Sides of(List<Polyline> paths) {
         int count = paths.stream().mapToInt(Sides::count).sum();
         double[] ends = new double[4 * count];
         int at = 0;
-        for (Path path : paths) {
+        for (Polyline path : paths) {
             for (int side = 0; side < count(path); side++) {
                 int next = (side + 1) % path.size();
                 ends[at++] = path.x(side);
@@ -33,7 +33,7 @@ final class Sides {
         return new Sides(ends);
     }
 
-    private static int count(Path path) {
+    private static int count(Polyline path) {
         return path.size() - (path.isClosed() ? 0 : 1);
     }
 

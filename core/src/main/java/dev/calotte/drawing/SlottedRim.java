@@ -2,7 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.document.Arc;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.drawing.PlateShape.Corner;
 import dev.calotte.parts.PlateArms;
 import dev.calotte.parts.PlateArms.Slot;
@@ -23,7 +23,7 @@ final class SlottedRim {
 
     private final List<Corner> rim;
     private final PlateArms arms;
-    private final Path path;
+    private final Polyline path;
 
     SlottedRim(List<Corner> rim, PlateArms arms) {
         this.rim = rim;

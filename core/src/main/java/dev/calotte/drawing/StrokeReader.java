@@ -2,7 +2,7 @@ package dev.calotte.drawing;
 
 import dev.calotte.assembly.PieceLabels.Label;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,8 +32,8 @@ public final class StrokeReader {
      */
     public static List<Label> texts(List<? extends Shape> shapes) {
         Sides sides = Sides.of(shapes.stream()
-                .filter(shape -> shape.operation() == Operation.ENGRAVE && shape instanceof Path)
-                .map(Path.class::cast)
+                .filter(shape -> shape.operation() == Operation.ENGRAVE && shape instanceof Polyline)
+                .map(Polyline.class::cast)
                 .toList());
         List<Label> texts = new ArrayList<>();
         int at = 0;

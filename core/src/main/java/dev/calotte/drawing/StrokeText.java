@@ -1,7 +1,7 @@
 package dev.calotte.drawing;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.drawing.StrokeAlphabet.Glyph;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,7 +96,7 @@ public record StrokeText(String text, double heightMm) {
      * @param turnRad the direction in which it is read, from x counter-clockwise
      * @return open paths to engrave, in the order of writing
      */
-    public List<Path> middle(double xMm, double yMm, double turnRad) {
+    public List<Polyline> middle(double xMm, double yMm, double turnRad) {
         return strokes(new Vector2D(xMm, yMm), turnRad, new Vector2D(-widthMm() / 2, -heightMm / 2));
     }
 
@@ -108,7 +108,7 @@ public record StrokeText(String text, double heightMm) {
      * @param turnRad the direction in which it is read, from x counter-clockwise
      * @return open paths to engrave, in the order of writing
      */
-    public List<Path> left(double xMm, double yMm, double turnRad) {
+    public List<Polyline> left(double xMm, double yMm, double turnRad) {
         return strokes(new Vector2D(xMm, yMm), turnRad, Vector2D.ZERO);
     }
 
@@ -117,15 +117,15 @@ public record StrokeText(String text, double heightMm) {
     }
 
     /** Strokes of a line that begins at a place of its own frame, when that frame is turned and its origin lies there. */
-    private List<Path> strokes(Vector2D origin, double turnRad, Vector2D begin) {
+    private List<Polyline> strokes(Vector2D origin, double turnRad, Vector2D begin) {
         Pose pose = new Pose(false, StrictMath.cos(turnRad), StrictMath.sin(turnRad), origin);
-        List<Path> paths = new ArrayList<>();
+        List<Polyline> paths = new ArrayList<>();
         Vector2D at = begin;
         for (int letter : text.codePoints().toArray()) {
             Glyph glyph = StrokeAlphabet.glyph(letter);
             for (List<Vector2D> stroke : glyph.strokes()) {
                 Vector2D from = at;
-                paths.add(Path.open(
+                paths.add(Polyline.open(
                         Operation.ENGRAVE,
                         pose.xy(stroke.stream()
                                 .map(place -> from.add(scale(), place))

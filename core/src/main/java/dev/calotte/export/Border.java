@@ -3,7 +3,7 @@ package dev.calotte.export;
 import dev.calotte.contour.Inward;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.io.IOException;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class Border {
      * @param outline the largest line, counter-clockwise, with its arcs
      * @param holes the others, counter-clockwise too
      */
-    public record Pierced(Path outline, List<Path> holes) {
+    public record Pierced(Polyline outline, List<Polyline> holes) {
 
         /**
          * Copies the list.
@@ -51,9 +51,9 @@ public final class Border {
      * @throws IOException if a line is open, there is none, or they have more than a thousand corners; the message says why
      */
     public static Pierced withHoles(List<Shape> shapes) throws IOException {
-        List<Path> lines = cut(shapes);
-        Path outline = largest(lines);
-        checkSize("the lines have ", lines.stream().mapToInt(Path::size).sum());
+        List<Polyline> lines = cut(shapes);
+        Polyline outline = largest(lines);
+        checkSize("the lines have ", lines.stream().mapToInt(Polyline::size).sum());
         return new Pierced(
                 Inward.counterClockwise(outline),
                 lines.stream()
@@ -68,7 +68,7 @@ public final class Border {
      * @param line a closed line with arcs
      * @return the same without them, counter-clockwise, nowhere more than 0.01 mm further in
      */
-    public static Path measurable(Path line) {
+    public static Polyline measurable(Polyline line) {
         return Inward.flattened(line, MEASURING_MM);
     }
 
@@ -80,8 +80,8 @@ public final class Border {
      *     nor more than 0.2 mm inside them
      * @throws IOException if there is not one outline alone, or it has more than a thousand corners; the message says why
      */
-    public static Path of(List<Shape> shapes) throws IOException {
-        Path border = Inward.flattened(only(cut(shapes)), TOLERANCE_MM);
+    public static Polyline of(List<Shape> shapes) throws IOException {
+        Polyline border = Inward.flattened(only(cut(shapes)), TOLERANCE_MM);
         checkSize("the outline has ", border.size());
         return border;
     }
@@ -92,7 +92,7 @@ public final class Border {
         }
     }
 
-    private static List<Path> cut(List<Shape> shapes) {
+    private static List<Polyline> cut(List<Shape> shapes) {
         return shapes.stream()
                 .filter(shape -> isCut(shape.operation()))
                 .map(Border::path)
@@ -106,7 +106,7 @@ public final class Border {
         };
     }
 
-    private static Path path(Shape shape) {
+    private static Polyline path(Shape shape) {
         if (shape instanceof Circle circle) {
             double x = circle.xMm();
             double y = circle.yMm();
@@ -115,14 +115,14 @@ public final class Border {
             double half = r * Math.sqrt(3) / 2;
             double bulge = StrictMath.tan(Math.PI / 6);
             double[] xy = {x + r, y, x - r / 2, y + half, x - r / 2, y - half};
-            return Path.closed(circle.operation(), xy, new double[] {bulge, bulge, bulge});
+            return Polyline.closed(circle.operation(), xy, new double[] {bulge, bulge, bulge});
         }
-        return (Path) shape;
+        return (Polyline) shape;
     }
 
-    private static Path only(List<Path> lines) throws IOException {
-        Path border = largest(lines);
-        for (Path line : lines) {
+    private static Polyline only(List<Polyline> lines) throws IOException {
+        Polyline border = largest(lines);
+        for (Polyline line : lines) {
             if (line != border) {
                 throw new IOException(
                         holds(border, line)
@@ -133,8 +133,8 @@ public final class Border {
         return border;
     }
 
-    private static Path largest(List<Path> lines) throws IOException {
-        for (Path line : lines) {
+    private static Polyline largest(List<Polyline> lines) throws IOException {
+        for (Polyline line : lines) {
             if (!line.isClosed()) {
                 throw new IOException("a line that begins at " + place(line, 0) + " is open.");
             }
@@ -142,18 +142,18 @@ public final class Border {
         if (lines.isEmpty()) {
             throw new IOException("there is no outline in it.");
         }
-        Path border = lines.get(0);
-        for (Path line : lines) {
+        Polyline border = lines.get(0);
+        for (Polyline line : lines) {
             border = reach(line) > reach(border) ? line : border;
         }
         return border;
     }
 
-    private static String place(Path line, int corner) {
+    private static String place(Polyline line, int corner) {
         return "(" + Math.round(line.x(corner)) + ", " + Math.round(line.y(corner)) + ") mm";
     }
 
-    private static double reach(Path line) {
+    private static double reach(Polyline line) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int c = 0; c < line.size(); c++) {
@@ -164,7 +164,7 @@ public final class Border {
     }
 
     /** Whether the first corner of a line lies inside a border, arcs taken for straight: a ray to the right tells. */
-    private static boolean holds(Path border, Path line) {
+    private static boolean holds(Polyline border, Polyline line) {
         double x = line.x(0);
         double y = line.y(0);
         boolean inside = false;

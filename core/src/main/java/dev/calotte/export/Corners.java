@@ -1,7 +1,7 @@
 package dev.calotte.export;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.Arrays;
 
 /**
@@ -24,7 +24,7 @@ public final class Corners {
      *
      * @param xMm where it is
      * @param yMm where it is
-     * @param bulge of the side that begins there, as a {@link Path} has it
+     * @param bulge of the side that begins there, as a {@link Polyline} has it
      */
     public void add(double xMm, double yMm, double bulge) {
         if (3 * size == xyb.length) {
@@ -44,7 +44,7 @@ public final class Corners {
      * @return the path
      * @throws IllegalArgumentException if there are too few corners; the message says how many
      */
-    public Path path(Operation operation, boolean joined) {
+    public Polyline path(Operation operation, boolean joined) {
         boolean closed = joined || (size > 3 && same(0, size - 1));
         dropRepeated(closed);
         if (closed && size == 2 && (xyb[2] != 0 || xyb[5] != 0)) {
@@ -60,7 +60,7 @@ public final class Corners {
             xy[2 * i + 1] = xyb[3 * i + 1];
             bulges[i] = closed || i < size - 1 ? xyb[3 * i + 2] : 0;
         }
-        return closed ? Path.closed(operation, xy, bulges) : Path.open(operation, xy, bulges);
+        return closed ? Polyline.closed(operation, xy, bulges) : Polyline.open(operation, xy, bulges);
     }
 
     /** Of corners that lie on each other the last stays, with the side that begins there. */

@@ -3,7 +3,7 @@ package dev.calotte.model;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.Pose;
 import dev.calotte.geometry.ConvexPolygon;
@@ -87,7 +87,7 @@ record SheetDrawings(Sheet sheet, double spacingMm, Kerf kerf) {
         return new Part(
                 "SHEET",
                 "The border of the stock",
-                List.of(Path.closed(Operation.SHEET, 0, 0, length, 0, length, width, 0, width)));
+                List.of(Polyline.closed(Operation.SHEET, 0, 0, length, 0, length, width, 0, width)));
     }
 
     private Part part(ModelPart part, int number, Pose pose) {
@@ -106,7 +106,7 @@ record SheetDrawings(Sheet sheet, double spacingMm, Kerf kerf) {
                             label.turnRad() + pose.turnRad()));
         }
         part.folds().forEach(fold -> addFold(shapes, fold, pose));
-        shapes.add(Path.closed(
+        shapes.add(Polyline.closed(
                 Operation.CUT_OUTER, pose.xy(kerf.cutLine(part.outline()).corners())));
         return shapes;
     }
@@ -118,7 +118,7 @@ record SheetDrawings(Sheet sheet, double spacingMm, Kerf kerf) {
         for (int dash = 0; dash < dashes; dash++) {
             double begin = 2 * dash * step / length;
             double end = Math.min(1, begin + step / length);
-            shapes.add(Path.open(
+            shapes.add(Polyline.open(
                     Operation.SCORE,
                     pose.xy(List.of(
                             fold.from().add(begin, fold.to().subtract(fold.from())),

@@ -7,7 +7,7 @@ import dev.calotte.choose.CoverPlan;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
@@ -147,13 +147,13 @@ class DrawingCheckTest {
 
     @Test
     void aForeignOutlineIsFoundWhereItLies() {
-        Shape foreign = Path.closed(Operation.CUT_OUTER, 0, 0, 2, 0, 2, 4);
+        Shape foreign = Polyline.closed(Operation.CUT_OUTER, 0, 0, 2, 0, 2, 4);
         assertThat(found(FIRST, Found.with(SHAPES, foreign))).containsExactly("FOREIGN x 1, y 2");
     }
 
     @Test
     void anOutlineThatDoesNotCloseIsFound() {
-        Shape open = Path.open(Operation.CUT_INNER, 1, 2, 3, 2);
+        Shape open = Polyline.open(Operation.CUT_INNER, 1, 2, 3, 2);
         assertThat(found(FIRST, Found.with(SHAPES, open))).containsExactly("DIFFERENT x 1, y 2");
     }
 
@@ -162,7 +162,8 @@ class DrawingCheckTest {
         int border = Shapes.first(SHAPES, Operation.SHEET);
         assertThat(found(
                         FIRST,
-                        Found.changed(SHAPES, border, shape -> Path.closed(Operation.SHEET, 0, 0, 9, 0, 9, 9, 0, 9))))
+                        Found.changed(
+                                SHAPES, border, shape -> Polyline.closed(Operation.SHEET, 0, 0, 9, 0, 9, 9, 0, 9))))
                 .containsExactly("DIFFERENT SHEET");
         assertThat(found(FIRST, Found.without(SHAPES, border))).containsExactly("DIFFERENT SHEET");
     }

@@ -7,7 +7,7 @@ import dev.calotte.check.ExpectedDrawing.Cut;
 import dev.calotte.contour.Contours;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
@@ -83,17 +83,19 @@ class ExpectedDrawingTest {
                 1000,
                 List.of(
                         new Drawing.Part(
-                                "P1-1.01", "", List.of(Path.closed(Operation.CUT_OUTER, 0, 0, 100, 0, 50, 80))),
+                                "P1-1.01", "", List.of(Polyline.closed(Operation.CUT_OUTER, 0, 0, 100, 0, 50, 80))),
                         new Drawing.Part(
-                                "P1-1.02", "", List.of(Path.closed(Operation.CUT_OUTER, 100, 0, 150, 80, 50, 80)))));
+                                "P1-1.02",
+                                "",
+                                List.of(Polyline.closed(Operation.CUT_OUTER, 100, 0, 150, 80, 50, 80)))));
         List<Shape> once = Shapes.of(
                 Contours.PLAIN.withSharedEdges(Contours.SharedEdges.ONCE).of(each));
         assertThat(once)
-                .anySatisfy(shape -> assertThat(((Path) shape).isClosed()).isFalse());
+                .anySatisfy(shape -> assertThat(((Polyline) shape).isClosed()).isFalse());
         assertThat(found(expected, once)).isEmpty();
         assertThat(found(expected, Shapes.of(each))).containsExactly("DOUBLE_CUT");
         assertThat(found(expected, once.subList(0, 1))).containsExactly("MISSING P1-1.02", "MISSING P1-1.02");
-        assertThat(found(expected, Found.with(once, Path.open(Operation.CUT_OUTER, 0, 200, 50, 200))))
+        assertThat(found(expected, Found.with(once, Polyline.open(Operation.CUT_OUTER, 0, 200, 50, 200))))
                 .containsExactly("FOREIGN");
     }
 
@@ -105,7 +107,7 @@ class ExpectedDrawingTest {
         List<Shape> shapes = Shapes.of(
                 PanelPatterns.of(CheckedDomes.ICOSAHEDRON, UnitSystem.METRIC).get(0));
         int cut = Shapes.first(shapes, Operation.CUT_OUTER);
-        Path outline = (Path) shapes.get(cut);
+        Polyline outline = (Polyline) shapes.get(cut);
         List<Shape> other = Found.changed(
                 shapes,
                 cut,
@@ -173,7 +175,7 @@ class ExpectedDrawingTest {
         ExpectedDrawing expected = new ExpectedDrawing(
                         List.of(new Cut("P1", bow, List.of())), Optional.empty(), 0, false, WITHIN)
                 .withCutter(0.2, false);
-        assertThat(found(expected, List.of(Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 10, 10, 0, 12))))
+        assertThat(found(expected, List.of(Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 10, 10, 0, 12))))
                 .containsExactly("DIFFERENT P1");
     }
 

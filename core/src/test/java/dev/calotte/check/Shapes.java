@@ -3,7 +3,7 @@ package dev.calotte.check;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -18,7 +18,7 @@ final class Shapes {
         return drawing.parts().stream().flatMap(part -> part.shapes().stream()).toList();
     }
 
-    private static double[] xy(Path path, UnaryOperator<Vector2D> move) {
+    private static double[] xy(Polyline path, UnaryOperator<Vector2D> move) {
         double[] xy = new double[2 * path.size()];
         for (int i = 0; i < path.size(); i++) {
             Vector2D moved = move.apply(new Vector2D(path.x(i), path.y(i)));
@@ -33,10 +33,10 @@ final class Shapes {
             Vector2D at = move.apply(new Vector2D(circle.xMm(), circle.yMm()));
             return new Circle(circle.operation(), at.getX(), at.getY(), circle.radiusMm());
         }
-        Path path = (Path) shape;
+        Polyline path = (Polyline) shape;
         return path.isClosed()
-                ? Path.closed(path.operation(), xy(path, move))
-                : Path.open(path.operation(), xy(path, move));
+                ? Polyline.closed(path.operation(), xy(path, move))
+                : Polyline.open(path.operation(), xy(path, move));
     }
 
     /** The place of the first shape of an operation. */

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.drawing.CoverPatterns;
 import dev.calotte.drawing.CoverSheets;
@@ -91,8 +91,8 @@ class WrittenMarksTest {
                 Optional.empty(),
                 List.of(
                         new Reading.Line(Optional.of("P9"), new Circle(Operation.CUT_OUTER, 50, 50, 3)),
-                        new Reading.Line(Optional.of("P9"), Path.open(Operation.CUT_OUTER, 0, 0, 9, 9)),
-                        new Reading.Line(Optional.of("P9"), Path.closed(Operation.CUT_OUTER, 0, 0, 9, 0, 9, 9))));
+                        new Reading.Line(Optional.of("P9"), Polyline.open(Operation.CUT_OUTER, 0, 0, 9, 9)),
+                        new Reading.Line(Optional.of("P9"), Polyline.closed(Operation.CUT_OUTER, 0, 0, 9, 0, 9, 9))));
         assertThat(found(EXPECTED, reading)).isEmpty();
     }
 

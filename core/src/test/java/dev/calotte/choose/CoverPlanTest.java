@@ -7,7 +7,7 @@ import dev.calotte.assembly.Patches;
 import dev.calotte.assembly.PieceMarks;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -177,7 +177,7 @@ class CoverPlanTest {
             for (Drawing.Part part : drawing.parts()) {
                 part.shapes().stream()
                         .filter(shape -> shape.operation() == Operation.CUT_OUTER)
-                        .map(shape -> polygon((Path) shape))
+                        .map(shape -> polygon((Polyline) shape))
                         .forEach(cut::add);
             }
             assertThat(drawing.parts()).extracting(Drawing.Part::mark).doesNotHaveDuplicates();
@@ -198,7 +198,7 @@ class CoverPlanTest {
     }
 
     private static void liesIn(Drawing drawing, Shape shape) {
-        if (shape instanceof Path path) {
+        if (shape instanceof Polyline path) {
             for (int c = 0; c < path.size(); c++) {
                 assertThat(path.x(c)).isBetween(-1e-6, drawing.widthMm() + 1e-6);
                 assertThat(path.y(c)).isBetween(-1e-6, drawing.heightMm() + 1e-6);
@@ -206,7 +206,7 @@ class CoverPlanTest {
         }
     }
 
-    private static Geometry polygon(Path path) {
+    private static Geometry polygon(Polyline path) {
         Coordinate[] ring = new Coordinate[path.size() + 1];
         for (int c = 0; c <= path.size(); c++) {
             ring[c] = new Coordinate(path.x(c % path.size()), path.y(c % path.size()));

@@ -15,7 +15,7 @@ import dev.calotte.contour.Contours.Start;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.testing.Cases;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -42,7 +42,7 @@ class ContoursTest {
     @Test
     void sharedEdgeIsCutOnce() {
         Drawing cut = ONCE.of(drawing(outer(0, 0, 100, 0, 50, 80), outer(100, 0, 150, 80, 50, 80)));
-        List<Path> paths = paths(cut);
+        List<Polyline> paths = paths(cut);
         assertThat(paths).hasSize(2);
         assertThat(paths.get(0).isClosed()).isTrue();
         assertThat(paths.get(1).isClosed()).isFalse();
@@ -95,7 +95,7 @@ class ContoursTest {
     @Test
     void everyEdgeOfAGridIsCutOnce() {
         for (int n = 1; n < 8; n++) {
-            Path[] tiles = new Path[n * n];
+            Polyline[] tiles = new Polyline[n * n];
             for (int i = 0; i < tiles.length; i++) {
                 double x = 40.0 * (i % n);
                 int row = i / n;
@@ -112,7 +112,7 @@ class ContoursTest {
         Cases.each(40, (random, size) -> {
             int rows = 1 + size / 4;
             int columns = 1 + size % 5;
-            Path[] tiles = new Path[rows * columns];
+            Polyline[] tiles = new Polyline[rows * columns];
             for (int row = 0; row < rows; row++) {
                 double[] cuts = random.doubles(columns - 1L, 1, 499).sorted().toArray();
                 for (int column = 0; column < columns; column++) {
@@ -131,7 +131,7 @@ class ContoursTest {
 
     @Test
     void outlineBeginsInTheMiddleOfItsLongestEdge() {
-        Path begun = paths(EDGE.of(drawing(outer(0, 0, 50, 0, 50, 200)))).get(0);
+        Polyline begun = paths(EDGE.of(drawing(outer(0, 0, 50, 0, 50, 200)))).get(0);
         assertThat(begun.isClosed()).isTrue();
         assertThat(xy(begun)).containsExactly(25.0, 100.0, 0.0, 0.0, 50.0, 0.0, 50.0, 200.0);
     }
@@ -139,7 +139,8 @@ class ContoursTest {
     @Test
     void arcsGoRoundWithTheirCorners() {
         double[] corners = {0, 0, 50, 0, 50, 20, 0, 20};
-        Path begun = paths(EDGE.of(drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {0, 0.25, 0, -0.5}))))
+        Polyline begun = paths(EDGE.of(
+                        drawing(Polyline.closed(Operation.CUT_OUTER, corners, new double[] {0, 0.25, 0, -0.5}))))
                 .get(0);
         assertThat(xy(begun)).startsWith(25.0, 0.0, 50.0, 0.0);
         assertThat(List.of(0, 1, 2, 3, 4)).extracting(begun::bulge).containsExactly(0.0, 0.25, 0.0, -0.5, 0.0);
@@ -148,8 +149,8 @@ class ContoursTest {
     @Test
     void openLinesAndOtherWorkBeginWhereTheyDid() {
         Drawing drawing = drawing(
-                Path.open(Operation.CUT_OUTER, 0, 0, 50, 0),
-                Path.closed(Operation.SCORE, 0, 10, 50, 10, 50, 20),
+                Polyline.open(Operation.CUT_OUTER, 0, 0, 50, 0),
+                Polyline.closed(Operation.SCORE, 0, 10, 50, 10, 50, 20),
                 new Circle(Operation.CUT_INNER, 300, 300, 20));
         assertThat(EDGE.of(drawing)).isEqualTo(drawing);
     }
@@ -159,9 +160,9 @@ class ContoursTest {
         Cases.each(60, (random, size) -> {
             double tolerance = 0.001 + random.nextDouble();
             double bulge = (random.nextBoolean() ? 1 : -1) * random.nextDouble() * 2;
-            Path round = Path.closed(
+            Polyline round = Polyline.closed(
                     Operation.CUT_OUTER, new double[] {0, 0, 10.0 * size, 0, 0, 500}, new double[] {bulge, 0, 0});
-            Path flat = paths(Contours.PLAIN.withFlatten(tolerance).of(drawing(round)))
+            Polyline flat = paths(Contours.PLAIN.withFlatten(tolerance).of(drawing(round)))
                     .get(0);
             double x = round.arc(0).orElseThrow().xMm();
             double y = round.arc(0).orElseThrow().yMm();

@@ -4,7 +4,7 @@ import static dev.calotte.contour.Outlines.outer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.testing.Cases;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class CrowdTest {
 
     /** Small triangles with corners on a grid, or a hair beside it, now and then without an area. */
-    private static Path triangle(Random random, int across) {
+    private static Polyline triangle(Random random, int across) {
         double[] xy = new double[6];
         int x = random.nextInt(across);
         int y = random.nextInt(across);
@@ -29,7 +29,7 @@ class CrowdTest {
     @Test
     void whatIsPassedOverLiesOnNothing() {
         Cases.each(200, (random, size) -> {
-            List<Path> paths = new ArrayList<>();
+            List<Polyline> paths = new ArrayList<>();
             for (int i = 0; i < 2 * size; i++) {
                 paths.add(triangle(random, 4 + 2 * size));
             }
@@ -48,7 +48,7 @@ class CrowdTest {
 
     @Test
     void trianglesThatStandAloneArePassedOver() {
-        List<Path> paths = new ArrayList<>();
+        List<Polyline> paths = new ArrayList<>();
         for (int i = 0; i < 500; i++) {
             double x = i % 20 * 12;
             double y = i / 20 * 12;
@@ -61,9 +61,9 @@ class CrowdTest {
 
     @Test
     void whatIsNoPlainTriangleIsLookedAt() {
-        Path sliver = outer(0, 0, 100, 0, 50, 0.001);
-        Path square = outer(200, 0, 210, 0, 210, 10, 200, 10);
-        Path bent = Path.open(Operation.CUT_INNER, 300, 0, 310, 0, 300, 0);
+        Polyline sliver = outer(0, 0, 100, 0, 50, 0.001);
+        Polyline square = outer(200, 0, 210, 0, 210, 10, 200, 10);
+        Polyline bent = Polyline.open(Operation.CUT_INNER, 300, 0, 310, 0, 300, 0);
         assertThat(Crowd.of(List.of(sliver, square, bent)).cardinality()).isEqualTo(3);
     }
 }

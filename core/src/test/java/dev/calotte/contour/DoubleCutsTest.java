@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.testing.Cases;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -58,8 +58,8 @@ class DoubleCutsTest {
     void whatIsNotCutMayLieOnACut() {
         assertThat(DoubleCuts.in(drawing(
                         outer(0, 0, 100, 0, 50, 80),
-                        Path.closed(Operation.REF, 0, 0, 100, 0, 50, 80),
-                        Path.open(Operation.SCORE, 0, 0, 100, 0))))
+                        Polyline.closed(Operation.REF, 0, 0, 100, 0, 50, 80),
+                        Polyline.open(Operation.SCORE, 0, 0, 100, 0))))
                 .isEmpty();
     }
 
@@ -77,9 +77,12 @@ class DoubleCutsTest {
     /** Two discs cut in halves, turned against each other, share an arc; the halves of one disc share their ends only. */
     @Test
     void arcsOfOneCircleAreAsFarAsTheyOverlap() {
-        Path left = Path.closed(Operation.CUT_OUTER, new double[] {0, 10, 0, -10, 5, 0}, new double[] {1, 0, 0});
-        Path right = Path.closed(Operation.CUT_OUTER, new double[] {0, -10, 0, 10, 6, 0}, new double[] {1, 0, 0});
-        Path below = Path.closed(Operation.CUT_OUTER, new double[] {-10, 0, 10, 0, 0, 5}, new double[] {1, 0, 0});
+        Polyline left =
+                Polyline.closed(Operation.CUT_OUTER, new double[] {0, 10, 0, -10, 5, 0}, new double[] {1, 0, 0});
+        Polyline right =
+                Polyline.closed(Operation.CUT_OUTER, new double[] {0, -10, 0, 10, 6, 0}, new double[] {1, 0, 0});
+        Polyline below =
+                Polyline.closed(Operation.CUT_OUTER, new double[] {-10, 0, 10, 0, 0, 5}, new double[] {1, 0, 0});
         assertThat(DoubleCuts.in(drawing(left, right))).isEmpty();
         assertThat(DoubleCuts.in(drawing(left, below))).isPresent();
         assertThat(DoubleCuts.in(drawing(below, right))).isPresent();
@@ -91,7 +94,7 @@ class DoubleCutsTest {
         Cases.each(12, (random, size) -> {
             double turn = random.nextDouble() * 6;
             double far = random.nextDouble() * 1e4;
-            List<Path> tiles = new ArrayList<>();
+            List<Polyline> tiles = new ArrayList<>();
             for (int row = 0; row < size; row++) {
                 for (int column = 0; column < size; column++) {
                     tiles.add(tile(column, row, turn, far));
@@ -99,14 +102,14 @@ class DoubleCutsTest {
             }
             Collections.shuffle(tiles, random);
             int shared = 2 * size * (size - 1);
-            assertThat(DoubleCuts.in(drawing(tiles.toArray(Path[]::new)))
+            assertThat(DoubleCuts.in(drawing(tiles.toArray(Polyline[]::new)))
                             .map(DoubleCuts::count)
                             .orElse(0))
                     .isEqualTo(shared);
         });
     }
 
-    private static Path tile(int column, int row, double turn, double far) {
+    private static Polyline tile(int column, int row, double turn, double far) {
         double[] corners = {0, 0, 1, 0, 1, 1, 0, 1};
         double[] xy = new double[8];
         for (int i = 0; i < 8; i += 2) {

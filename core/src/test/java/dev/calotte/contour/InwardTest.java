@@ -3,7 +3,7 @@ package dev.calotte.contour;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -16,17 +16,17 @@ class InwardTest {
     private static final double TOLERANCE = 0.2;
 
     /** A slab of 400 by 300 with a round bite in its top, of radius 50 about (200, 300), and a round end of radius 150. */
-    private static Path slab() {
+    private static Polyline slab() {
         double[] xy = {0, 0, 400, 0, 400, 300, 250, 300, 150, 300, 0, 300};
-        return Path.closed(Operation.CUT_OUTER, xy, new double[] {0, 1, 0, -1, 0, 0});
+        return Polyline.closed(Operation.CUT_OUTER, xy, new double[] {0, 1, 0, -1, 0, 0});
     }
 
-    private static Path backwards() {
+    private static Polyline backwards() {
         double[] xy = {0, 300, 150, 300, 250, 300, 400, 300, 400, 0, 0, 0};
-        return Path.closed(Operation.CUT_OUTER, xy, new double[] {0, 1, 0, -1, 0, 0});
+        return Polyline.closed(Operation.CUT_OUTER, xy, new double[] {0, 1, 0, -1, 0, 0});
     }
 
-    private static Polygon polygon(Path path) {
+    private static Polygon polygon(Polyline path) {
         Coordinate[] ring = new Coordinate[path.size() + 1];
         for (int c = 0; c <= path.size(); c++) {
             ring[c] = new Coordinate(path.x(c % path.size()), path.y(c % path.size()));
@@ -61,7 +61,7 @@ class InwardTest {
 
     @Test
     void straightSidesStayAsTheyAre() {
-        Path flat = Inward.flattened(Path.closed(Operation.SHEET, 0, 0, 0, 5, 8, 5), TOLERANCE);
+        Polyline flat = Inward.flattened(Polyline.closed(Operation.SHEET, 0, 0, 0, 5, 8, 5), TOLERANCE);
         assertThat(polygon(flat).getArea()).isEqualTo(20);
         assertThat(flat.size()).isEqualTo(3);
     }

@@ -3,7 +3,7 @@ package dev.calotte.contour;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +13,8 @@ final class Outlines {
 
     private Outlines() {}
 
-    static Path outer(double... xy) {
-        return Path.closed(Operation.CUT_OUTER, xy);
+    static Polyline outer(double... xy) {
+        return Polyline.closed(Operation.CUT_OUTER, xy);
     }
 
     /** A part for each shape, marked A, B, C and so on. */
@@ -26,11 +26,11 @@ final class Outlines {
         return new Drawing("sheets/x-01", "A sheet", 1000, 1000, parts);
     }
 
-    static List<Path> paths(Drawing drawing) {
+    static List<Polyline> paths(Drawing drawing) {
         return drawing.parts().stream()
                 .flatMap(part -> part.shapes().stream())
-                .filter(Path.class::isInstance)
-                .map(Path.class::cast)
+                .filter(Polyline.class::isInstance)
+                .map(Polyline.class::cast)
                 .toList();
     }
 
@@ -39,7 +39,7 @@ final class Outlines {
         return paths(drawing).stream().mapToDouble(Outlines::length).sum();
     }
 
-    private static double length(Path path) {
+    private static double length(Polyline path) {
         double length = 0;
         for (int i = 0; i < (path.isClosed() ? path.size() : path.size() - 1); i++) {
             int next = (i + 1) % path.size();
@@ -51,7 +51,7 @@ final class Outlines {
         return length;
     }
 
-    static List<Double> xy(Path path) {
+    static List<Double> xy(Polyline path) {
         List<Double> xy = new ArrayList<>();
         for (int i = 0; i < path.size(); i++) {
             xy.add(path.x(i));

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.testing.Cases;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ class SideSweepTest {
             double aside = random.nextInt(3) * 30 + (random.nextInt(3) - 1) * 0.0006;
             double across = StrictMath.cos(angle);
             double upwards = StrictMath.sin(angle);
-            paths.add(Path.open(
+            paths.add(Polyline.open(
                     Operation.CUT_OUTER,
                     from * across - aside * upwards,
                     from * upwards + aside * across,

@@ -18,20 +18,20 @@ class DocumentsTest {
 
     @Test
     void pathKnowsItsCorners() {
-        Path path = Path.closed(Operation.CUT_OUTER, 0, 1, 2, 3, 4, 5);
+        Polyline path = Polyline.closed(Operation.CUT_OUTER, 0, 1, 2, 3, 4, 5);
         assertThat(path.isClosed()).isTrue();
         assertThat(path.operation()).isEqualTo(Operation.CUT_OUTER);
         assertThat(path.size()).isEqualTo(3);
         assertThat(new double[] {path.x(0), path.y(0), path.x(2), path.y(2)}).containsExactly(0, 1, 4, 5);
-        assertThat(Path.open(Operation.SCORE, 0, 1, 2, 3).isClosed()).isFalse();
+        assertThat(Polyline.open(Operation.SCORE, 0, 1, 2, 3).isClosed()).isFalse();
     }
 
     @Test
     void drawingTellsItsOperationsInWorkingOrder() {
         List<Shape> shapes = List.of(
-                Path.open(Operation.REF, 0, 0, 1, 1),
+                Polyline.open(Operation.REF, 0, 0, 1, 1),
                 new Circle(Operation.DRILL, 1, 1, 1),
-                Path.open(Operation.SCORE, 0, 0, 1, 1),
+                Polyline.open(Operation.SCORE, 0, 0, 1, 1),
                 new Circle(Operation.DRILL, 4, 1, 1));
         Drawing drawing = new Drawing("x", "x", 5, 5, List.of(new Drawing.Part("A", "", shapes)));
         assertThat(drawing.operations()).containsExactly(Operation.SCORE, Operation.DRILL, Operation.REF);
@@ -40,7 +40,7 @@ class DocumentsTest {
     @Test
     void pathKeepsItsOwnCopy() {
         double[] xy = {0, 0, 1, 1};
-        Path path = Path.open(Operation.SCORE, xy);
+        Polyline path = Polyline.open(Operation.SCORE, xy);
         xy[0] = 7;
         assertThat(path.x(0)).isZero();
     }
@@ -48,12 +48,12 @@ class DocumentsTest {
     @Test
     void pathOfTooFewCornersIsRefused() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Path.closed(Operation.DRILL, 0, 0, 1, 1))
+                .isThrownBy(() -> Polyline.closed(Operation.DRILL, 0, 0, 1, 1))
                 .withMessageContaining("3 corners");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Path.open(Operation.DRILL, 0, 0))
+                .isThrownBy(() -> Polyline.open(Operation.DRILL, 0, 0))
                 .withMessageContaining("2 corners");
-        assertThatIllegalArgumentException().isThrownBy(() -> Path.open(Operation.DRILL, 0, 0, 1, 1, 2));
+        assertThatIllegalArgumentException().isThrownBy(() -> Polyline.open(Operation.DRILL, 0, 0, 1, 1, 2));
     }
 
     @ParameterizedTest

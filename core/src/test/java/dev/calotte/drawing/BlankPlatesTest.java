@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -53,14 +53,14 @@ class BlankPlatesTest {
     private static final Joinery FLAT =
             Joinery.nodeToNode().withEnds(new Ends.Flattened(60, 10, 20, OptionalDouble.empty()));
 
-    private static Line line(Path path) {
+    private static Line line(Polyline path) {
         List<Vector2D> corners = new ArrayList<>();
         List<Double> bulges = new ArrayList<>();
         for (int c = 0; c < path.size(); c++) {
             corners.add(new Vector2D(path.x(c), path.y(c)));
             bulges.add(path.bulge(c));
         }
-        Path straight = Border.measurable(path);
+        Polyline straight = Border.measurable(path);
         double[] xy = new double[2 * straight.size()];
         for (int c = 0; c < straight.size(); c++) {
             xy[2 * c] = straight.x(c);
@@ -70,7 +70,7 @@ class BlankPlatesTest {
     }
 
     /** As many corners as asked for, each rounded by an arc that touches both of its sides. */
-    private static Path rounded(int corners, double reach, double radius) {
+    private static Polyline rounded(int corners, double reach, double radius) {
         double[] xy = new double[4 * corners];
         double[] bulges = new double[2 * corners];
         double before = radius * Math.tan(Math.PI / corners);
@@ -83,11 +83,11 @@ class BlankPlatesTest {
             }
             bulges[2 * c] = Math.tan(Math.PI / corners / 2);
         }
-        return Path.closed(Operation.CUT_OUTER, xy, bulges);
+        return Polyline.closed(Operation.CUT_OUTER, xy, bulges);
     }
 
-    private static Path circle(double x, double y, double radius) {
-        return Path.closed(
+    private static Polyline circle(double x, double y, double radius) {
+        return Polyline.closed(
                 Operation.CUT_INNER,
                 new double[] {x + radius, y, x, y + radius, x - radius, y, x, y - radius},
                 new double[] {quarter(), quarter(), quarter(), quarter()});
@@ -97,7 +97,7 @@ class BlankPlatesTest {
         return Math.tan(Math.PI / 8);
     }
 
-    private static PlateBlank blank(Path rim, Path... holes) {
+    private static PlateBlank blank(Polyline rim, Polyline... holes) {
         return new PlateBlank(
                 "plate.dxf",
                 line(rim),
@@ -114,19 +114,19 @@ class BlankPlatesTest {
                 .toList();
     }
 
-    private static Path outline(Drawing drawing) {
+    private static Polyline outline(Drawing drawing) {
         assertThat(shapes(drawing, Operation.CUT_OUTER)).hasSize(1);
-        return (Path) shapes(drawing, Operation.CUT_OUTER).get(0);
+        return (Polyline) shapes(drawing, Operation.CUT_OUTER).get(0);
     }
 
     /** Without slots the outline is that of the file, corner by corner and arc by arc, and its holes stay. */
     @Test
     void aFlatPlateKeepsItsOutlineAndItsHoles() {
-        Path rim = rounded(8, 90, 20);
+        Polyline rim = rounded(8, 90, 20);
         List<Drawing> drawings = HubPlates.of(parts(FLAT, HOLES, blank(rim, circle(5, 3, 12))));
         assertThat(drawings).hasSize(6);
         for (Drawing drawing : drawings) {
-            Path outline = outline(drawing);
+            Polyline outline = outline(drawing);
             assertThat(outline.size()).isEqualTo(rim.size());
             Circle own = (Circle) shapes(drawing, Operation.CUT_INNER).get(0);
             double x = own.xMm() - 5;
@@ -160,7 +160,7 @@ class BlankPlatesTest {
     @ParameterizedTest
     @ValueSource(ints = {6, 7, 8})
     void slotsOpenTheOutlineAndNothingElse(int corners) {
-        Path rim = rounded(corners, 95, 15);
+        Polyline rim = rounded(corners, 95, 15);
         Parts parts = parts(BENT, HOLES, blank(rim));
         List<Drawing> drawings = HubPlates.of(parts);
         for (int k = 0; k < drawings.size(); k++) {
@@ -186,7 +186,7 @@ class BlankPlatesTest {
                         .isGreaterThan(15 - 0.02);
             }
             for (Shape letter : shapes(drawings.get(k), Operation.ENGRAVE).subList(0, 3)) {
-                assertThat(Flattened.of(outline(drawings.get(k))).contains(Flattened.line((Path) letter)))
+                assertThat(Flattened.of(outline(drawings.get(k))).contains(Flattened.line((Polyline) letter)))
                         .isTrue();
             }
         }
@@ -226,7 +226,7 @@ class BlankPlatesTest {
                 xy[6 * arm + 2 * c + 1] = reaches[c] * Math.sin(arm * Math.PI / 3 + turns[c]);
             }
         }
-        PlateBlank star = blank(Path.closed(Operation.CUT_OUTER, xy));
+        PlateBlank star = blank(Polyline.closed(Operation.CUT_OUTER, xy));
         ByHub<PlateBlank> blanks = new ByHub<>(
                 Optional.of(blank(circle(0, 0, 70))), Map.of(6, star), Optional.of(blank(circle(0, 0, 70))));
         Parts parts = Parts.of(THREE, BENT.withHubPlate(HOLES.withBlanks(blanks)));

@@ -8,7 +8,7 @@ import dev.calotte.choose.PatternFit;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -104,10 +104,10 @@ class CoverPatternsTest {
         return drawing.parts().get(0).shapes();
     }
 
-    private static List<Path> paths(Drawing drawing, Operation operation) {
+    private static List<Polyline> paths(Drawing drawing, Operation operation) {
         return shapes(drawing).stream()
-                .filter(shape -> shape instanceof Path && shape.operation() == operation)
-                .map(Path.class::cast)
+                .filter(shape -> shape instanceof Polyline && shape.operation() == operation)
+                .map(Polyline.class::cast)
                 .toList();
     }
 
@@ -118,7 +118,7 @@ class CoverPatternsTest {
                 .toList();
     }
 
-    private static List<Vector2D> corners(Path path) {
+    private static List<Vector2D> corners(Polyline path) {
         List<Vector2D> corners = new ArrayList<>();
         for (int i = 0; i < path.size(); i++) {
             corners.add(new Vector2D(path.x(i), path.y(i)));
@@ -128,13 +128,13 @@ class CoverPatternsTest {
 
     /** How far the drawing's piece was moved: by where its finished shape is. */
     private static Vector2D shift(Drawing drawing, CutPiece piece) {
-        List<Path> references = paths(drawing, Operation.REF);
+        List<Polyline> references = paths(drawing, Operation.REF);
         return corners(references.get(references.size() - 1))
                 .get(0)
                 .subtract(piece.net().corner(0));
     }
 
-    private static void assertMoved(Path path, Polygon polygon, Vector2D shift) {
+    private static void assertMoved(Polyline path, Polygon polygon, Vector2D shift) {
         assertThat(path.isClosed()).isTrue();
         assertThat(path.size()).isEqualTo(polygon.size());
         for (int i = 0; i < path.size(); i++) {
@@ -163,8 +163,8 @@ class CoverPatternsTest {
             CutPiece piece = pieces(fit).get(i);
             Vector2D shift = shift(drawings.get(i), piece);
             Polygon notched = new NotchedEdge(pattern(fit, piece), piece, 5).outline();
-            List<Path> cut = paths(drawings.get(i), Operation.CUT_OUTER);
-            List<Path> reference = paths(drawings.get(i), Operation.REF);
+            List<Polyline> cut = paths(drawings.get(i), Operation.CUT_OUTER);
+            List<Polyline> reference = paths(drawings.get(i), Operation.REF);
             assertThat(cut).hasSize(1);
             assertMoved(cut.get(0), piece.outer().orElse(notched), shift);
             assertThat(reference).hasSize(piece.outer().isPresent() ? 2 : 1);
@@ -179,9 +179,10 @@ class CoverPatternsTest {
     void outlinesRunCounterClockwise(CoverFit fit) {
         for (Drawing drawing : CoverPatterns.of(fit, UnitSystem.METRIC)) {
             shapes(drawing).stream()
-                    .filter(shape -> shape instanceof Path path && path.isClosed())
-                    .forEach(shape ->
-                            assertThat(Polygon.of(corners((Path) shape)).area()).isPositive());
+                    .filter(shape -> shape instanceof Polyline path && path.isClosed())
+                    .forEach(shape -> assertThat(
+                                    Polygon.of(corners((Polyline) shape)).area())
+                            .isPositive());
         }
     }
 
@@ -202,7 +203,7 @@ class CoverPatternsTest {
     private static List<Vector2D> points(Shape shape) {
         return shape instanceof Circle circle
                 ? List.of(new Vector2D(circle.xMm(), circle.yMm()))
-                : corners((Path) shape);
+                : corners((Polyline) shape);
     }
 
     /** By hand: 10 mm all round, the reference 10 mm from below, 10 mm more up to the piece. */
@@ -211,7 +212,7 @@ class CoverPatternsTest {
     void theSheetIsNoLargerThanItsMarginsAsk(CoverFit fit) {
         for (Drawing drawing : CoverPatterns.of(fit, UnitSystem.METRIC)) {
             List<Vector2D> points = shapes(drawing).stream()
-                    .filter(shape -> shape instanceof Path path && path.isClosed())
+                    .filter(shape -> shape instanceof Polyline path && path.isClosed())
                     .flatMap(shape -> points(shape).stream())
                     .toList();
             double left = points.stream().mapToDouble(Vector2D::getX).min().orElseThrow();
@@ -232,7 +233,7 @@ class CoverPatternsTest {
             assertThat(drawing.parts()).hasSize(2);
             Drawing.Part reference = drawing.parts().get(1);
             assertThat(reference.mark()).isEqualTo("REF-100");
-            assertThat(corners((Path) reference.shapes().get(0)))
+            assertThat(corners((Polyline) reference.shapes().get(0)))
                     .containsExactly(new Vector2D(10, 10), new Vector2D(110, 10));
         }
     }
@@ -295,7 +296,7 @@ class CoverPatternsTest {
             Vector2D shift = shift(drawings.get(i), piece);
             List<List<Vector2D>> expected = new NotchedEdge(pattern(fit, piece), piece, 5).ticks();
             int drawn = expected.size() + (piece.grainRad().isPresent() ? 3 : 0);
-            List<Path> engraved = paths(drawings.get(i), Operation.ENGRAVE);
+            List<Polyline> engraved = paths(drawings.get(i), Operation.ENGRAVE);
             int letters = strokes(piece.mark(), "cut " + pattern(fit, piece).count(), "OUT");
             assertThat(engraved).hasSize(letters + drawn);
             engraved = engraved.subList(letters, engraved.size());
@@ -329,7 +330,7 @@ class CoverPatternsTest {
         for (int i = 0; i < drawings.size(); i++) {
             CutPiece piece = pieces(fit).get(i);
             if (piece.grainRad().isPresent()) {
-                List<Path> engraved = paths(drawings.get(i), Operation.ENGRAVE);
+                List<Polyline> engraved = paths(drawings.get(i), Operation.ENGRAVE);
                 assertArrow(
                         engraved.subList(engraved.size() - 3, engraved.size()),
                         piece,
@@ -345,7 +346,7 @@ class CoverPatternsTest {
     }
 
     /** A line with a head of equal arms at either end, 60 mm long or a quarter of the piece's narrowest width. */
-    private static void assertArrow(List<Path> lines, CutPiece piece, Vector2D middle) {
+    private static void assertArrow(List<Polyline> lines, CutPiece piece, Vector2D middle) {
         double grain = piece.grainRad().orElseThrow();
         Vector2D along = new Vector2D(StrictMath.cos(grain), StrictMath.sin(grain));
         List<Vector2D> shaft = corners(lines.get(0));

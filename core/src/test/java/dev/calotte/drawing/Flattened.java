@@ -1,7 +1,7 @@
 package dev.calotte.drawing;
 
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -17,7 +17,7 @@ final class Flattened {
 
     private Flattened() {}
 
-    static Polygon of(Path path) {
+    static Polygon of(Polyline path) {
         List<Coordinate> places = new ArrayList<>();
         for (int corner = 0; corner < path.size(); corner++) {
             places.add(new Coordinate(path.x(corner), path.y(corner)));
@@ -37,7 +37,7 @@ final class Flattened {
                 JTS.createPoint(new Coordinate(circle.xMm(), circle.yMm())).buffer(circle.radiusMm(), CHORDS);
     }
 
-    static LineString line(Path path) {
+    static LineString line(Polyline path) {
         Coordinate[] places = new Coordinate[path.size()];
         for (int corner = 0; corner < places.length; corner++) {
             places[corner] = new Coordinate(path.x(corner), path.y(corner));
@@ -46,7 +46,7 @@ final class Flattened {
     }
 
     /** The polygon of the corners, and for each arc the segment between it and its chord, by the formula for segments. */
-    static double area(Path path) {
+    static double area(Polyline path) {
         double area = 0;
         for (int corner = 0; corner < path.size(); corner++) {
             int next = (corner + 1) % path.size();

@@ -7,7 +7,7 @@ import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -53,7 +53,7 @@ class HubPlatesTest {
                 .toList();
     }
 
-    private static double distance(Path path, int corner) {
+    private static double distance(Polyline path, int corner) {
         return Math.hypot(path.x(corner) - X, path.y(corner) - Y);
     }
 
@@ -112,13 +112,13 @@ class HubPlatesTest {
     void bendLinesMeetWhereTheSlotsEnd() {
         Drawing drawing = drawing(PARTS, "H3");
         List<Shape> bends = shapes(drawing, Operation.SCORE);
-        Path outline = (Path) shapes(drawing, Operation.CUT_OUTER).get(0);
+        Polyline outline = (Polyline) shapes(drawing, Operation.CUT_OUTER).get(0);
         assertThat(bends).hasSize(5);
         assertThat(outline.size()).isEqualTo(25);
         double corner = 35 / Math.cos(Math.toRadians(36));
         for (int i = 0; i < 5; i++) {
-            Path bend = (Path) bends.get(i);
-            Path next = (Path) bends.get((i + 1) % 5);
+            Polyline bend = (Polyline) bends.get(i);
+            Polyline next = (Polyline) bends.get((i + 1) % 5);
             assertThat(bend.isClosed()).isFalse();
             assertThat(distance(bend, 0)).isCloseTo(corner, within(1e-9));
             assertThat(bend.x(1)).isCloseTo(next.x(0), within(1e-9));
@@ -126,7 +126,7 @@ class HubPlatesTest {
             assertThat((outline.x(5 * i + 1) + outline.x(5 * i + 2)) / 2).isCloseTo(bend.x(1), within(1e-9));
             assertThat((outline.y(5 * i + 1) + outline.y(5 * i + 2)) / 2).isCloseTo(bend.y(1), within(1e-9));
         }
-        Path first = (Path) bends.get(0);
+        Polyline first = (Polyline) bends.get(0);
         assertThat(first.x(0)).isCloseTo(X + 35, within(1e-9));
         assertThat(first.y(0)).isCloseTo(Y - 35 * Math.tan(Math.toRadians(36)), within(1e-9));
         assertThat(first.x(1)).isCloseTo(X + 35, within(1e-9));
@@ -142,17 +142,17 @@ class HubPlatesTest {
             assertThat(shapes(drawing, Operation.CUT_INNER)).isEmpty();
             assertThat(shapes(drawing, Operation.CUT_OUTER)).hasSize(1);
             Polygon flat =
-                    Flattened.of((Path) shapes(drawing, Operation.CUT_OUTER).get(0));
+                    Flattened.of((Polyline) shapes(drawing, Operation.CUT_OUTER).get(0));
             assertThat(flat.isValid()).isTrue();
             for (Shape hole : shapes(drawing, Operation.DRILL)) {
                 Circle circle = (Circle) hole;
                 assertThat(flat.contains(Flattened.of(circle))).isTrue();
             }
             for (Shape bend : shapes(drawing, Operation.SCORE)) {
-                assertThat(flat.buffer(1e-6).contains(Flattened.line((Path) bend)))
+                assertThat(flat.buffer(1e-6).contains(Flattened.line((Polyline) bend)))
                         .isTrue();
             }
-            Path outline = (Path) shapes(drawing, Operation.CUT_OUTER).get(0);
+            Polyline outline = (Polyline) shapes(drawing, Operation.CUT_OUTER).get(0);
             for (int corner = 0; corner < outline.size(); corner++) {
                 assertThat(distance(outline, corner)).isLessThan(70 + 1e-9);
             }
@@ -176,7 +176,7 @@ class HubPlatesTest {
             for (PlateArms.Slot each : parts.plateArms(kind).orElseThrow().slots()) {
                 expected -= strip - 2 * half * each.fromMm() - corners;
             }
-            Path outline = (Path)
+            Polyline outline = (Polyline)
                     shapes(drawing(parts, kind.mark()), Operation.CUT_OUTER).get(0);
             assertThat(Flattened.area(outline)).isCloseTo(expected, within(1e-7));
         }
@@ -186,9 +186,9 @@ class HubPlatesTest {
     @Test
     void slotsForACutterEndRound() {
         HubPlate plate = PLATE.withSlot(6.2).withCutter(6);
-        Path outline =
-                (Path) shapes(drawing(Parts.of(THREE, Joinery.gap(35).withHubPlate(plate)), "H3"), Operation.CUT_OUTER)
-                        .get(0);
+        Polyline outline = (Polyline) shapes(
+                        drawing(Parts.of(THREE, Joinery.gap(35).withHubPlate(plate)), "H3"), Operation.CUT_OUTER)
+                .get(0);
         for (int slot = 0; slot < 5; slot++) {
             assertThat(outline.bulge(5 * slot)).isZero();
             Arc end = outline.arc(5 * slot + 1).orElseThrow();
@@ -231,16 +231,16 @@ class HubPlatesTest {
                     .sum();
             assertThat(letters).hasSize(strokes);
             Polygon flat =
-                    Flattened.of((Path) shapes(drawing, Operation.CUT_OUTER).get(0));
+                    Flattened.of((Polyline) shapes(drawing, Operation.CUT_OUTER).get(0));
             for (Shape letter : letters) {
-                LineString line = Flattened.line((Path) letter);
+                LineString line = Flattened.line((Polyline) letter);
                 assertThat(flat.contains(line)).isTrue();
                 assertThat(flat.getBoundary().distance(line)).isGreaterThan(2 - 1e-3);
                 for (Shape hole : shapes(drawing, Operation.DRILL)) {
                     assertThat(Flattened.of((Circle) hole).distance(line)).isGreaterThan(2 - 1e-3);
                 }
                 for (Shape bend : shapes(drawing, Operation.SCORE)) {
-                    assertThat(Flattened.line((Path) bend).distance(line)).isGreaterThan(2 - 1e-3);
+                    assertThat(Flattened.line((Polyline) bend).distance(line)).isGreaterThan(2 - 1e-3);
                 }
             }
         }
@@ -253,25 +253,25 @@ class HubPlatesTest {
         Drawing drawing = drawing(Parts.of(tetrahedron, Joinery.gap(45).withHubPlate(PLATE)), "H1");
         assertThat(shapes(drawing, Operation.CUT_INNER)).isEmpty();
         for (Shape shape : shapes(drawing, Operation.SCORE)) {
-            assertThat(distance((Path) shape, 0)).isCloseTo(70, within(1e-9));
-            assertThat(distance((Path) shape, 1)).isCloseTo(70, within(1e-9));
+            assertThat(distance((Polyline) shape, 0)).isCloseTo(70, within(1e-9));
+            assertThat(distance((Polyline) shape, 1)).isCloseTo(70, within(1e-9));
         }
     }
 
-    private static Path tick(Drawing drawing) {
+    private static Polyline tick(Drawing drawing) {
         List<Shape> engraved = shapes(drawing, Operation.ENGRAVE);
-        return (Path) engraved.get(engraved.size() - 1);
+        return (Polyline) engraved.get(engraved.size() - 1);
     }
 
     @Test
     void aTickMarksTheFirstArm() {
-        Path tick = tick(drawing(PARTS, "H1L"));
+        Polyline tick = tick(drawing(PARTS, "H1L"));
         assertThat(tick.x(0)).isCloseTo(X + 65, within(1e-9));
         assertThat(tick.x(1)).isCloseTo(X + 70, within(1e-9));
         assertThat(tick.y(0)).isEqualTo(Y);
         assertThat(tick.y(1)).isEqualTo(Y);
         Drawing small = drawing(Parts.of(THREE, Joinery.gap(10).withHubPlate(HubPlate.of(60, 4, 40))), "H4");
-        Path shorter = tick(small);
+        Polyline shorter = tick(small);
         assertThat(shorter.x(1) - shorter.x(0)).isCloseTo(4, within(1e-9));
     }
 

@@ -9,7 +9,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -48,7 +48,7 @@ class KerfTest {
         return new Kerf(kerf).of(drawing(shape)).parts().get(0).shapes().get(0);
     }
 
-    private static void assertIsBuffer(Path path, Path moved, double by, double slack) {
+    private static void assertIsBuffer(Polyline path, Polyline moved, double by, double slack) {
         Geometry expected = BufferOp.bufferOp(Flattened.of(path), by, MITRED);
         Geometry is = Flattened.of(moved);
         assertThat(is.isValid()).isTrue();
@@ -88,20 +88,21 @@ class KerfTest {
         for (int i = 0; i < 50; i++) {
             double[] xy = convex(random);
             double kerf = 0.02 + 0.3 * random.nextDouble();
-            Path outer = Path.closed(Operation.CUT_OUTER, xy);
-            assertIsBuffer(outer, (Path) moved(outer, kerf), kerf / 2, 1e-6);
-            Path inner = Path.closed(Operation.CUT_INNER, reversed(xy));
+            Polyline outer = Polyline.closed(Operation.CUT_OUTER, xy);
+            assertIsBuffer(outer, (Polyline) moved(outer, kerf), kerf / 2, 1e-6);
+            Polyline inner = Polyline.closed(Operation.CUT_INNER, reversed(xy));
             if (BufferOp.bufferOp(Flattened.of(inner), -1, MITRED).getNumPoints()
                     == Flattened.of(inner).getNumPoints()) {
-                assertIsBuffer(inner, (Path) moved(inner, kerf), -kerf / 2, 1e-6);
+                assertIsBuffer(inner, (Polyline) moved(inner, kerf), -kerf / 2, 1e-6);
             }
         }
     }
 
     @Test
     void hollowOutlinesToo() {
-        Path comb = Path.closed(Operation.CUT_OUTER, 0, 0, 50, 0, 50, 30, 32, 30, 30, 12, 25, 10, 22, 30, 0, 30);
-        assertIsBuffer(comb, (Path) moved(comb, 1), 0.5, 1e-6);
+        Polyline comb =
+                Polyline.closed(Operation.CUT_OUTER, 0, 0, 50, 0, 50, 30, 32, 30, 30, 12, 25, 10, 22, 30, 0, 30);
+        assertIsBuffer(comb, (Polyline) moved(comb, 1), 0.5, 1e-6);
     }
 
     @Test
@@ -116,7 +117,7 @@ class KerfTest {
     @ParameterizedTest
     @ValueSource(strings = {"ENGRAVE", "SCORE", "REF", "SHEET"})
     void nothingElseMoves(Operation operation) {
-        Path path = Path.closed(operation, 0, 0, 10, 0, 5, 8);
+        Polyline path = Polyline.closed(operation, 0, 0, 10, 0, 5, 8);
         assertThat(moved(path, 0.2)).isSameAs(path);
         Circle dot = new Circle(operation, 5, 5, 1);
         assertThat(moved(dot, 0.2)).isSameAs(dot);
@@ -124,7 +125,7 @@ class KerfTest {
 
     @Test
     void nameAndTitleSayIt() {
-        Drawing drawing = new Kerf(0.15).of(drawing(Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8)));
+        Drawing drawing = new Kerf(0.15).of(drawing(Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8)));
         assertThat(drawing.name()).isEqualTo("panels/P1-kerf0.15");
         assertThat(drawing.title()).isEqualTo("Panel P1, cut lines moved by half of 0.15 mm kerf");
         assertThat(drawing.parts().get(0).description()).isEqualTo("by hand");
@@ -138,8 +139,8 @@ class KerfTest {
         Dome dome = Dome.of(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(3000)));
         HubPlate plate = HubPlate.of(140, 10, 100).withSlot(slot).withCutter(cutter);
         for (Drawing net : HubPlates.of(Parts.of(dome, Joinery.gap(35).withHubPlate(plate)))) {
-            Path path = outline(net);
-            Path moved = outline(new Kerf(kerf).of(net));
+            Polyline path = outline(net);
+            Polyline moved = outline(new Kerf(kerf).of(net));
             assertIsBuffer(path, moved, kerf / 2, 0.02);
             assertThat(moved.size()).isEqualTo(path.size());
             for (int corner = 0; corner < path.size(); corner++) {
@@ -157,10 +158,10 @@ class KerfTest {
         }
     }
 
-    private static Path outline(Drawing drawing) {
+    private static Polyline outline(Drawing drawing) {
         return drawing.parts().get(0).shapes().stream()
                 .filter(shape -> shape.operation() == Operation.CUT_OUTER)
-                .map(Path.class::cast)
+                .map(Polyline.class::cast)
                 .findFirst()
                 .orElseThrow();
     }
@@ -169,28 +170,29 @@ class KerfTest {
     @Test
     void arcsMeetWhereTheirMovedCirclesCross() {
         double bulge = Math.tan(Math.acos(0.6) / 2);
-        Path lens = Path.closed(Operation.CUT_OUTER, new double[] {20, 12, 20, 28, 18, 20}, new double[] {bulge, 0, 0});
-        Path both = Path.closed(Operation.CUT_OUTER, new double[] {20, 12, 24, 20, 20, 28}, new double[] {
+        Polyline lens =
+                Polyline.closed(Operation.CUT_OUTER, new double[] {20, 12, 20, 28, 18, 20}, new double[] {bulge, 0, 0});
+        Polyline both = Polyline.closed(Operation.CUT_OUTER, new double[] {20, 12, 24, 20, 20, 28}, new double[] {
             Math.tan(Math.acos(0.6) / 4), Math.tan(Math.acos(0.6) / 4), bulge
         });
-        Path moved = (Path) moved(both, 1);
+        Polyline moved = (Polyline) moved(both, 1);
         // by hand: circles of radius 10.5 round (14, 20) and (26, 20) cross 6 from the line of their centres
         double high = Math.sqrt(10.5 * 10.5 - 36);
         assertThat(moved.x(0)).isCloseTo(20, within(1e-9));
         assertThat(moved.y(0)).isCloseTo(20 - high, within(1e-9));
         assertThat(moved.x(1)).isCloseTo(24.5, within(1e-9));
         assertThat(moved.y(2)).isCloseTo(20 + high, within(1e-9));
-        assertIsBuffer(lens, (Path) moved(lens, 0.4), 0.2, 0.02);
+        assertIsBuffer(lens, (Polyline) moved(lens, 0.4), 0.2, 0.02);
     }
 
     /** A slot of 1 mm, a hole, a wedge, a notch with a narrow mouth and a round end are used up by a cut of 2 mm and more. */
     @Test
     void whatIsUsedUpIsRefused() {
-        refused(Path.closed(Operation.CUT_OUTER, 0, 0, 50, 0, 50, 30, 26, 30, 26, 10, 25, 10, 25, 30, 0, 30), 1.2);
+        refused(Polyline.closed(Operation.CUT_OUTER, 0, 0, 50, 0, 50, 30, 26, 30, 26, 10, 25, 10, 25, 30, 0, 30), 1.2);
         refused(new Circle(Operation.DRILL, 5, 5, 1), 2);
-        refused(Path.closed(Operation.CUT_INNER, 0, 0, 0, 1, 30, 0), 2);
+        refused(Polyline.closed(Operation.CUT_INNER, 0, 0, 0, 1, 30, 0), 2);
         refused(
-                Path.closed(
+                Polyline.closed(
                         Operation.CUT_OUTER,
                         0,
                         0,
@@ -218,7 +220,7 @@ class KerfTest {
                         30),
                 1.2);
         refused(
-                Path.closed(
+                Polyline.closed(
                         Operation.CUT_OUTER,
                         new double[] {0, 0, 50, 0, 50, 30, 26, 30, 26, 10, 25, 10, 25, 30, 0, 30},
                         new double[] {0, 0, 0, 0, -1, 0, 0, 0}),
@@ -236,19 +238,19 @@ class KerfTest {
 
     @Test
     void aCutLineHasAWasteSide() {
-        assertThatThrownBy(() -> moved(Path.open(Operation.CUT_OUTER, 0, 0, 1, 1), 0.2))
+        assertThatThrownBy(() -> moved(Polyline.open(Operation.CUT_OUTER, 0, 0, 1, 1), 0.2))
                 .isInstanceOf(IllegalArgumentException.class);
         for (double wrong : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertThatThrownBy(() -> new Kerf(wrong)).isInstanceOf(IllegalArgumentException.class);
         }
     }
 
-    private static Path outline(Drawing drawing, String mark) {
+    private static Polyline outline(Drawing drawing, String mark) {
         return drawing.parts().stream()
                 .filter(part -> part.mark().equals(mark))
                 .flatMap(part -> part.shapes().stream())
                 .filter(shape -> shape.operation() == Operation.CUT_OUTER)
-                .map(Path.class::cast)
+                .map(Polyline.class::cast)
                 .findFirst()
                 .orElseThrow();
     }
@@ -256,19 +258,19 @@ class KerfTest {
     /** A tool that takes away a kerf of 0.3 mm along the moved lines leaves a tongue and a slot of 3 mm: they fit. */
     @Test
     void theCouponFitsIfTheKerfIsRight() {
-        Path tongue = outline(KerfCoupon.drawing(), "TONGUE");
-        Path moved = outline(new Kerf(0.3).of(KerfCoupon.drawing()), "TONGUE");
+        Polyline tongue = outline(KerfCoupon.drawing(), "TONGUE");
+        Polyline moved = outline(new Kerf(0.3).of(KerfCoupon.drawing()), "TONGUE");
         assertThat(tongue.y(4) - tongue.y(3)).isCloseTo(3, within(1e-9));
         assertThat(moved.y(4) - moved.y(3)).isCloseTo(3.3, within(1e-9));
-        Path comb = outline(KerfCoupon.drawing(), "COMB");
-        Path narrower = outline(new Kerf(0.3).of(KerfCoupon.drawing()), "COMB");
+        Polyline comb = outline(KerfCoupon.drawing(), "COMB");
+        Polyline narrower = outline(new Kerf(0.3).of(KerfCoupon.drawing()), "COMB");
         for (int slot = 0; slot < 9; slot++) {
             int corner = 3 + 4 * slot;
             double width = 3.2 - 0.05 * slot;
             assertThat(comb.x(corner) - comb.x(corner + 3)).isCloseTo(width, within(1e-9));
             assertThat(narrower.x(corner) - narrower.x(corner + 3)).isCloseTo(width - 0.3, within(1e-9));
         }
-        Path square = outline(KerfCoupon.drawing(), "SQUARE");
+        Polyline square = outline(KerfCoupon.drawing(), "SQUARE");
         assertThat(square.x(1) - square.x(0)).isEqualTo(20);
     }
 
@@ -280,12 +282,12 @@ class KerfTest {
                     .filter(shape -> shape.operation() == Operation.ENGRAVE)
                     .toList();
             for (Shape stroke : engraved) {
-                assertThat(Flattened.of(outline(coupon, part.mark())).contains(Flattened.line((Path) stroke)))
+                assertThat(Flattened.of(outline(coupon, part.mark())).contains(Flattened.line((Polyline) stroke)))
                         .isTrue();
             }
         }
-        Path first = (Path) coupon.parts().get(0).shapes().get(0);
-        Path expected =
+        Polyline first = (Polyline) coupon.parts().get(0).shapes().get(0);
+        Polyline expected =
                 StrokeText.of("3.20", 2.5).middle(first.x(0), first.y(0), 0).get(0);
         assertThat(first.size()).isEqualTo(expected.size());
         assertThat(coupon.parts().get(0).shapes().stream()

@@ -10,7 +10,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -97,14 +97,14 @@ class LetteringTest {
                 placed.mark(), placed.xMm(), placed.yMm(), placed.turnRad(), !placed.mirrored(), placed.outline());
     }
 
-    private static List<Path> engraved(Part part) {
+    private static List<Polyline> engraved(Part part) {
         return part.shapes().stream()
-                .filter(shape -> shape.operation() == Operation.ENGRAVE && shape instanceof Path)
-                .map(Path.class::cast)
+                .filter(shape -> shape.operation() == Operation.ENGRAVE && shape instanceof Polyline)
+                .map(Polyline.class::cast)
                 .toList();
     }
 
-    private static Coordinate[] places(Path path) {
+    private static Coordinate[] places(Polyline path) {
         return Stream.iterate(0, i -> i < path.size() + (path.isClosed() ? 1 : 0), i -> i + 1)
                 .map(i -> new Coordinate(path.x(i % path.size()), path.y(i % path.size())))
                 .toArray(Coordinate[]::new);
@@ -114,11 +114,11 @@ class LetteringTest {
         if (shape instanceof Circle circle) {
             return JTS.createPoint(new Coordinate(circle.xMm(), circle.yMm())).buffer(circle.radiusMm(), 32);
         }
-        Path path = (Path) shape;
+        Polyline path = (Polyline) shape;
         return path.isClosed() ? JTS.createPolygon(places(path)) : JTS.createLineString(places(path));
     }
 
-    private static Geometry strokes(List<Path> paths) {
+    private static Geometry strokes(List<Polyline> paths) {
         return JTS.createMultiLineString(
                 paths.stream().map(LetteringTest::geometry).toArray(LineString[]::new));
     }
@@ -132,23 +132,23 @@ class LetteringTest {
     }
 
     /** What is engraved but ends on an outline is a notch. */
-    private static boolean isNotch(Path path, Part part) {
+    private static boolean isNotch(Polyline path, Part part) {
         Geometry line = geometry(path);
         return path.size() == 2
                 && part.shapes().stream()
-                        .filter(shape -> shape instanceof Path outline && outline.isClosed())
+                        .filter(shape -> shape instanceof Polyline outline && outline.isClosed())
                         .anyMatch(outline -> geometry(outline).getBoundary().distance(line) < 1e-6);
     }
 
     /** An arrow's shaft is the only line that runs into two others at both of its ends; its three lines come last. */
-    private static int arrow(List<Path> engraved) {
-        Path last = engraved.get(engraved.size() - 1);
-        Path shaft = engraved.get(Math.max(0, engraved.size() - 3));
+    private static int arrow(List<Polyline> engraved) {
+        Polyline last = engraved.get(engraved.size() - 1);
+        Polyline shaft = engraved.get(Math.max(0, engraved.size() - 3));
         return last.size() == 3 && Math.abs(last.x(1) - shaft.x(0)) + Math.abs(last.y(1) - shaft.y(0)) < 1e-6 ? 3 : 0;
     }
 
-    static List<Path> letters(Part part) {
-        List<Path> engraved = engraved(part);
+    static List<Polyline> letters(Part part) {
+        List<Polyline> engraved = engraved(part);
         return engraved.subList(0, engraved.size() - arrow(engraved)).stream()
                 .filter(path -> !isNotch(path, part))
                 .toList();
@@ -168,7 +168,7 @@ class LetteringTest {
             Geometry letters = strokes(letters(part));
             List<Geometry> outlines = new ArrayList<>(List.of(cut(part)));
             part.shapes().stream()
-                    .filter(shape -> shape instanceof Path path && path.isClosed())
+                    .filter(shape -> shape instanceof Polyline path && path.isClosed())
                     .map(LetteringTest::geometry)
                     .forEach(outlines::add);
             assertThat(letters(part)).as(part.mark()).isNotEmpty();
@@ -184,7 +184,7 @@ class LetteringTest {
     void everyLetterIsClearOfHolesNotchesAndArrows(Drawing drawing) {
         for (Part part : pieces(drawing)) {
             Geometry letters = strokes(letters(part));
-            List<Path> engraved = engraved(part);
+            List<Polyline> engraved = engraved(part);
             Stream<Shape> others = Stream.of(
                             part.shapes().stream().filter(shape -> shape instanceof Circle),
                             engraved.stream().filter(path -> isNotch(path, part)),
@@ -201,7 +201,7 @@ class LetteringTest {
         int faceDown = 0;
         for (Drawing drawing : CoverSheets.of(turnedOver(PLAN), UnitSystem.METRIC)) {
             for (Part part : pieces(drawing)) {
-                Path p = letters(part).get(0);
+                Polyline p = letters(part).get(0);
                 assertThat(p.size()).isEqualTo(9);
                 double twice = 0;
                 for (int i = 0; i < p.size(); i++) {
@@ -247,7 +247,7 @@ class LetteringTest {
 
     private static Part square(double side, List<Shape> shapes, double height) {
         Vertical lines = new Vertical(side / 2, height);
-        Path outline = Path.closed(Operation.CUT_OUTER, 0, 0, side, 0, side, side, 0, side);
+        Polyline outline = Polyline.closed(Operation.CUT_OUTER, 0, 0, side, 0, side, side, 0, side);
         List<Shape> all = Stream.concat(shapes.stream(), Stream.of(outline)).toList();
         return Lettering.on(
                 new Part("Q", "A square", all),

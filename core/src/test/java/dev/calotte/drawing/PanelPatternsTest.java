@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -58,9 +58,9 @@ class PanelPatternsTest {
     void everyShapeLiesInsideTheSheetAndOutlinesRunCounterClockwise(Parts parts) {
         for (Drawing drawing : PanelPatterns.of(parts, UnitSystem.METRIC)) {
             for (Drawing.Part part : drawing.parts()) {
-                part.shapes().forEach(shape -> checkInside((Path) shape, drawing));
+                part.shapes().forEach(shape -> checkInside((Polyline) shape, drawing));
             }
-            Path outline = outline(drawing);
+            Polyline outline = outline(drawing);
             double twice = 0;
             for (int k = 0; k < 3; k++) {
                 int next = (k + 1) % 3;
@@ -73,7 +73,7 @@ class PanelPatternsTest {
     @Test
     void theReferenceIsExactlyAHundredMillimetres() {
         for (Drawing drawing : PanelPatterns.of(domes().get(0), UnitSystem.METRIC)) {
-            Path line = (Path) drawing.parts().get(1).shapes().get(0);
+            Polyline line = (Polyline) drawing.parts().get(1).shapes().get(0);
             assertThat(line.operation()).isEqualTo(Operation.REF);
             assertThat(line.x(1) - line.x(0)).isEqualTo(100);
         }
@@ -106,7 +106,7 @@ class PanelPatternsTest {
         List<Drawing> drawings = PanelPatterns.of(parts, UnitSystem.METRIC);
         for (int i = 0; i < drawings.size(); i++) {
             PanelKind kind = parts.panelKinds().get(i);
-            Path outline = outline(drawings.get(i));
+            Polyline outline = outline(drawings.get(i));
             List<Shape> engraved = drawings.get(i).parts().get(0).shapes().stream()
                     .filter(shape -> shape.operation() == Operation.ENGRAVE)
                     .toList();
@@ -124,8 +124,8 @@ class PanelPatternsTest {
                         outline.y((side + 1) % 3) - outline.y(side), outline.x((side + 1) % 3) - outline.x(side));
                 double x = (outline.x(side) + outline.x((side + 1) % 3)) / 2 - 8 * Math.sin(turn);
                 double y = (outline.y(side) + outline.y((side + 1) % 3)) / 2 + 8 * Math.cos(turn);
-                for (Path expected : StrokeText.of(mark, 5).middle(x, y, turn)) {
-                    Path stroke = (Path) engraved.get(from++);
+                for (Polyline expected : StrokeText.of(mark, 5).middle(x, y, turn)) {
+                    Polyline stroke = (Polyline) engraved.get(from++);
                     assertThat(stroke.size()).isEqualTo(expected.size());
                     assertThat(stroke.x(0)).isCloseTo(expected.x(0), within(1e-9));
                     assertThat(stroke.y(1)).isCloseTo(expected.y(1), within(1e-9));
@@ -135,15 +135,15 @@ class PanelPatternsTest {
         }
     }
 
-    private static Path outline(Drawing drawing) {
+    private static Polyline outline(Drawing drawing) {
         List<Shape> cut = drawing.parts().get(0).shapes().stream()
                 .filter(shape -> shape.operation() == Operation.CUT_OUTER)
                 .toList();
         assertThat(cut).hasSize(1);
-        return (Path) cut.get(0);
+        return (Polyline) cut.get(0);
     }
 
-    private static double[] sides(Path outline) {
+    private static double[] sides(Polyline outline) {
         double[] sides = new double[3];
         for (int k = 0; k < 3; k++) {
             double x = outline.x((k + 1) % 3) - outline.x(k);
@@ -153,7 +153,7 @@ class PanelPatternsTest {
         return sides;
     }
 
-    private static void checkInside(Path path, Drawing drawing) {
+    private static void checkInside(Polyline path, Drawing drawing) {
         for (int k = 0; k < path.size(); k++) {
             assertThat(path.x(k)).isBetween(0.0, drawing.widthMm());
             assertThat(path.y(k)).isBetween(0.0, drawing.heightMm());

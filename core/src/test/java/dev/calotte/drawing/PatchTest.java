@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.geometry.ConvexPolygon;
 import java.util.List;
 import java.util.Random;
@@ -46,7 +46,7 @@ class PatchTest {
                 Patch.of(new Circle(Operation.DRILL, x, y, random.nextDouble() * 3))
                         .get(0);
             default ->
-                Patch.of(Path.open(Operation.ENGRAVE, x, y, x + 7 * random.nextDouble(), y + 3))
+                Patch.of(Polyline.open(Operation.ENGRAVE, x, y, x + 7 * random.nextDouble(), y + 3))
                         .get(0);
         };
     }
@@ -97,7 +97,8 @@ class PatchTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.2, 1, 3, -0.2, -1, -3})
     void anArcLiesInItsPatch(double bulge) {
-        Path path = Path.closed(Operation.CUT_INNER, new double[] {1, 2, 9, 6, 20, 30}, new double[] {bulge, 0, 0});
+        Polyline path =
+                Polyline.closed(Operation.CUT_INNER, new double[] {1, 2, 9, 6, 20, 30}, new double[] {bulge, 0, 0});
         Arc arc = path.arc(0).orElseThrow();
         Patch patch = Patch.of(path).get(1);
         for (int i = 0; i <= 100; i++) {
@@ -109,8 +110,9 @@ class PatchTest {
 
     @Test
     void aPathIsTakenSideBySide() {
-        assertThat(Patch.of(Path.open(Operation.SCORE, 0, 0, 5, 0, 5, 5))).hasSize(2);
-        assertThat(Patch.of(Path.closed(Operation.CUT_INNER, 0, 0, 5, 5, 5, 0))).hasSize(3);
+        assertThat(Patch.of(Polyline.open(Operation.SCORE, 0, 0, 5, 0, 5, 5))).hasSize(2);
+        assertThat(Patch.of(Polyline.closed(Operation.CUT_INNER, 0, 0, 5, 5, 5, 0)))
+                .hasSize(3);
     }
 
     @Test

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ class ReferenceTest {
     @Test
     void lineIsAHundredMillimetresLongAndNothingIsWorkedAlongIt() {
         Part part = Reference.at(10);
-        Path line = (Path) part.shapes().get(0);
+        Polyline line = (Polyline) part.shapes().get(0);
         assertThat(line.x(1) - line.x(0)).isEqualTo(100);
         assertThat(line.y(1)).isEqualTo(line.y(0));
         assertThat(part.shapes()).extracting(Shape::operation).containsOnly(Operation.REF);
@@ -27,7 +27,7 @@ class ReferenceTest {
         List<Shape> letters = Reference.at(10).shapes();
         assertThat(letters).hasSizeGreaterThan(8);
         for (Shape letter : letters.subList(3, letters.size())) {
-            Path stroke = (Path) letter;
+            Polyline stroke = (Polyline) letter;
             for (int i = 0; i < stroke.size(); i++) {
                 assertThat(stroke.x(i)).isBetween(10.0, 110.0);
                 assertThat(stroke.y(i)).isBetween(11.0, 10 + Reference.ABOVE);
@@ -65,12 +65,12 @@ class ReferenceTest {
 
     private static Part part(double... xy) {
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Path.closed(Operation.CUT_OUTER, xy));
+        shapes.add(Polyline.closed(Operation.CUT_OUTER, xy));
         return new Part("P1", "", shapes);
     }
 
     private static double[] corner(Optional<Part> part) {
-        Path line = (Path) part.orElseThrow().shapes().get(0);
+        Polyline line = (Polyline) part.orElseThrow().shapes().get(0);
         return new double[] {line.x(0), line.y(0)};
     }
 }

@@ -8,7 +8,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.testing.Cases;
 import java.util.ArrayList;
@@ -33,13 +33,13 @@ class StrokeReaderTest {
     }
 
     /** Rounded as SVG is. */
-    private static Path rounded(Path path) {
+    private static Polyline rounded(Polyline path) {
         double[] xy = new double[2 * path.size()];
         for (int i = 0; i < path.size(); i++) {
             xy[2 * i] = Math.rint(1e4 * path.x(i)) / 1e4;
             xy[2 * i + 1] = Math.rint(1e4 * path.y(i)) / 1e4;
         }
-        return Path.open(path.operation(), xy);
+        return Polyline.open(path.operation(), xy);
     }
 
     private static void assertSame(Label read, Label written) {
@@ -64,7 +64,7 @@ class StrokeReaderTest {
                     2000 * random.nextDouble(),
                     7 * random.nextDouble() - 3.5,
                     0.5 + 20 * random.nextDouble());
-            List<Path> strokes =
+            List<Polyline> strokes =
                     StrokeText.of(label.text(), label.heightMm())
                             .middle(label.xMm(), label.yMm(), label.turnRad())
                             .stream()
@@ -79,7 +79,7 @@ class StrokeReaderTest {
     @Test
     void lettersAreReadAlone() {
         for (String letter : LETTERS.codePoints().mapToObj(Character::toString).toList()) {
-            List<Path> strokes = StrokeText.of(letter, 7).left(30, 40, 0);
+            List<Polyline> strokes = StrokeText.of(letter, 7).left(30, 40, 0);
             boolean certain = strokes.size() > 1 || strokes.get(0).size() > 2;
             assertThat(words(strokes)).isEqualTo(certain ? List.of(letter) : List.of());
         }
@@ -128,7 +128,7 @@ class StrokeReaderTest {
         List<Shape> right = new ArrayList<>();
         right.addAll(StrokeText.of("P2-5.02", 7).middle(100, 100, 0.3));
         right.add(new Circle(Operation.DRILL, 5, 5, 2));
-        right.add(Path.open(Operation.ENGRAVE, 0, 0, 5, 0));
+        right.add(Polyline.open(Operation.ENGRAVE, 0, 0, 5, 0));
         right.addAll(StrokeText.of("P2-5.03", 7).middle(300, 100, -2));
         List<Label> read = StrokeReader.texts(right);
         assertThat(read).hasSize(2);
@@ -139,12 +139,12 @@ class StrokeReaderTest {
     /** Half of them from their ends, all in one path each, as some readers give them. */
     @Test
     void directionsOfSidesDoNotMatter() {
-        List<Path> turned = new ArrayList<>();
-        for (Path path : StrokeText.of("\u2192 P4L-3.07 x8", 5).middle(50, 60, 1)) {
+        List<Polyline> turned = new ArrayList<>();
+        for (Polyline path : StrokeText.of("\u2192 P4L-3.07 x8", 5).middle(50, 60, 1)) {
             for (int i = 1; i < path.size(); i++) {
                 double[] ends = {path.x(i - 1), path.y(i - 1), path.x(i), path.y(i)};
                 double[] back = {ends[2], ends[3], ends[0], ends[1]};
-                turned.add(Path.open(Operation.ENGRAVE, i % 2 == 0 ? ends : back));
+                turned.add(Polyline.open(Operation.ENGRAVE, i % 2 == 0 ? ends : back));
             }
         }
         assertThat(words(turned)).containsExactly("\u2192 P4L-3.07 x8");
@@ -160,9 +160,9 @@ class StrokeReaderTest {
     /** A row of equal lines is a text of hyphens at most, which is none; and the time does not grow with its square. */
     @Test
     void linesInARowAreNoText() {
-        List<Path> row = new ArrayList<>();
+        List<Polyline> row = new ArrayList<>();
         for (int i = 0; i < 2000; i++) {
-            row.add(Path.open(Operation.ENGRAVE, 8.5 * i, 0, 8.5 * i + 5, 0));
+            row.add(Polyline.open(Operation.ENGRAVE, 8.5 * i, 0, 8.5 * i + 5, 0));
         }
         assertThat(words(row)).isEmpty();
         assertThat(words(Collections.emptyList())).isEmpty();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -35,11 +35,11 @@ class StrokeTextTest {
     }
 
     /** Twelve millimetres high, so that the figures are those of the grid. */
-    private static List<Path> strokes(String text) {
+    private static List<Polyline> strokes(String text) {
         return StrokeText.of(text, 12).left(0, 0, 0);
     }
 
-    private static LineString line(Path path) {
+    private static LineString line(Polyline path) {
         Coordinate[] places = new Coordinate[path.size()];
         for (int i = 0; i < places.length; i++) {
             places[i] = new Coordinate(path.x(i), path.y(i));
@@ -54,9 +54,10 @@ class StrokeTextTest {
 
     private static List<LineString> segments(String text) {
         List<LineString> segments = new ArrayList<>();
-        for (Path path : strokes(text)) {
+        for (Polyline path : strokes(text)) {
             for (int i = 1; i < path.size(); i++) {
-                segments.add(line(Path.open(Operation.ENGRAVE, path.x(i - 1), path.y(i - 1), path.x(i), path.y(i))));
+                segments.add(
+                        line(Polyline.open(Operation.ENGRAVE, path.x(i - 1), path.y(i - 1), path.x(i), path.y(i))));
             }
         }
         return segments;
@@ -172,7 +173,7 @@ class StrokeTextTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.7, 1.5707963267948966, 3, -2})
     void textIsReadInTheDirectionAskedFor(double turn) {
-        Path letter = StrokeText.of("L", 12).left(30, 40, turn).get(0);
+        Polyline letter = StrokeText.of("L", 12).left(30, 40, turn).get(0);
         Vector2D along = new Vector2D(Math.cos(turn), Math.sin(turn));
         Vector2D up = new Vector2D(-Math.sin(turn), Math.cos(turn));
         assertThat(place(letter, 1).distance(new Vector2D(30, 40))).isLessThan(SAME);
@@ -182,7 +183,7 @@ class StrokeTextTest {
                 .isLessThan(1e-9);
     }
 
-    private static Vector2D place(Path path, int corner) {
+    private static Vector2D place(Polyline path, int corner) {
         return new Vector2D(path.x(corner), path.y(corner));
     }
 }

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.io.IOException;
 import java.util.List;
@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 
 class BorderTest {
 
-    private static final Path SQUARE = square(Operation.CUT_OUTER, 0, 100);
+    private static final Polyline SQUARE = square(Operation.CUT_OUTER, 0, 100);
 
-    private static Path square(Operation operation, double from, double to) {
-        return Path.closed(operation, from, from, to, from, to, to, from, to);
+    private static Polyline square(Operation operation, double from, double to) {
+        return Polyline.closed(operation, from, from, to, from, to, to, from, to);
     }
 
     private static void assertRefused(String why, Shape... shapes) {
@@ -26,15 +26,15 @@ class BorderTest {
 
     @Test
     void theOneOutlineIsTaken() throws IOException {
-        Path open = Path.open(Operation.REF, 0, 0, 50, 0);
-        Path border = Border.of(List.of(open, SQUARE, square(Operation.ENGRAVE, 10, 20)));
+        Polyline open = Polyline.open(Operation.REF, 0, 0, 50, 0);
+        Polyline border = Border.of(List.of(open, SQUARE, square(Operation.ENGRAVE, 10, 20)));
         assertThat(border.size()).isEqualTo(4);
         assertThat(border.x(2)).isEqualTo(100);
     }
 
     @Test
     void aDiscBecomesAPolygonInsideIt() throws IOException {
-        Path border = Border.of(List.of(new Circle(Operation.CUT_OUTER, 10, 20, 500)));
+        Polyline border = Border.of(List.of(new Circle(Operation.CUT_OUTER, 10, 20, 500)));
         for (int c = 0; c < border.size(); c++) {
             double dx = border.x(c) - 10;
             double dy = border.y(c) - 20;
@@ -51,7 +51,7 @@ class BorderTest {
         assertRefused("more than one outline", SQUARE, square(Operation.CUT_OUTER, 200, 250));
         assertRefused("has a hole, at (40, 40) mm", square(Operation.CUT_OUTER, 40, 60), SQUARE);
         assertRefused("has a hole", SQUARE, new Circle(Operation.DRILL, 50, 50, 4));
-        assertRefused("begins at (3, 4) mm is open", SQUARE, Path.open(Operation.CUT_OUTER, 3, 4, 5, 6));
+        assertRefused("begins at (3, 4) mm is open", SQUARE, Polyline.open(Operation.CUT_OUTER, 3, 4, 5, 6));
     }
 
     @Test
@@ -61,6 +61,6 @@ class BorderTest {
             xy[2 * c] = 1000 * Math.cos(2 * Math.PI * c / 1001);
             xy[2 * c + 1] = 1000 * Math.sin(2 * Math.PI * c / 1001);
         }
-        assertRefused("1001 corners", Path.closed(Operation.CUT_OUTER, xy));
+        assertRefused("1001 corners", Polyline.closed(Operation.CUT_OUTER, xy));
     }
 }

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.parts.Parts;
 import dev.calotte.problem.CalotteException;
@@ -45,7 +45,7 @@ class ModelDrawingsTest {
         for (Drawing drawing : DRAWINGS) {
             for (Part part : drawing.parts()) {
                 for (Shape shape : part.shapes()) {
-                    Path path = (Path) shape;
+                    Polyline path = (Polyline) shape;
                     for (int c = 0; c < path.size(); c++) {
                         assertThat(path.x(c)).isBetween(-1e-6, drawing.widthMm() + 1e-6);
                         assertThat(path.y(c)).isBetween(-1e-6, drawing.heightMm() + 1e-6);
@@ -76,7 +76,7 @@ class ModelDrawingsTest {
         for (Part part : Models.pieces(DRAWINGS)) {
             Polygon whole = Models.polygon(Models.outline(part));
             for (Shape shape : part.shapes()) {
-                Path path = (Path) shape;
+                Polyline path = (Polyline) shape;
                 for (int c = 0; c < path.size(); c++) {
                     assertThat(whole.distance(whole.getFactory()
                                     .createPoint(new org.locationtech.jts.geom.Coordinate(path.x(c), path.y(c)))))
@@ -109,7 +109,7 @@ class ModelDrawingsTest {
 
     @Test
     void theCombHasSlotsInStepsOfATwentiethAsWideAsTheyComeOut() {
-        Path comb = Models.outline(DRAWINGS.get(1).parts().get(0));
+        Polyline comb = Models.outline(DRAWINGS.get(1).parts().get(0));
         List<Double> widths = new ArrayList<>();
         for (int c = 0; c + 1 < comb.size(); c++) {
             double high = Math.max(comb.y(c), comb.y(c + 1));
@@ -163,7 +163,7 @@ class ModelDrawingsTest {
         for (Part part : drawing.parts()) {
             text.append(part.mark()).append(part.description());
             for (Shape shape : part.shapes()) {
-                Path path = (Path) shape;
+                Polyline path = (Polyline) shape;
                 for (int c = 0; c < path.size(); c++) {
                     text.append(path.x(c)).append(' ').append(path.y(c)).append(' ');
                 }

@@ -3,7 +3,7 @@ package dev.calotte.model;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.dome.Base;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
@@ -53,8 +53,8 @@ final class Models {
     }
 
     /** The line round a part. */
-    static Path outline(Part part) {
-        return (Path) part.shapes().stream()
+    static Polyline outline(Part part) {
+        return (Polyline) part.shapes().stream()
                 .filter(shape -> shape.operation() == Operation.CUT_OUTER)
                 .findFirst()
                 .orElseThrow();
@@ -67,7 +67,7 @@ final class Models {
                 .toList();
     }
 
-    static Polygon polygon(Path path) {
+    static Polygon polygon(Polyline path) {
         List<double[]> corners = new ArrayList<>();
         for (int c = 0; c < path.size(); c++) {
             corners.add(new double[] {path.x(c), path.y(c)});

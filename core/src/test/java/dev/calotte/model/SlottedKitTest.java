@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.document.Drawing;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.dome.Base;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.Hub;
@@ -278,7 +278,7 @@ class SlottedKitTest {
     private record Cut(List<Vector2D> corners, List<Integer> floors) {
 
         static Cut of(Drawing.Part part) {
-            Path path = Models.outline(part);
+            Polyline path = Models.outline(part);
             List<Vector2D> corners = new ArrayList<>();
             for (int c = 0; c < path.size(); c++) {
                 corners.add(new Vector2D(path.x(c), path.y(c)));

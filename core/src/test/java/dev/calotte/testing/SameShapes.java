@@ -7,7 +7,7 @@ import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,11 +45,11 @@ public final class SameShapes {
             assertThat(new double[] {other.xMm(), other.yMm(), other.radiusMm()})
                     .containsExactly(new double[] {circle.xMm(), circle.yMm(), circle.radiusMm()}, within(apartMm));
         } else {
-            assertSame((Path) read, (Path) written, apartMm);
+            assertSame((Polyline) read, (Polyline) written, apartMm);
         }
     }
 
-    private static void assertSame(Path read, Path written, double apartMm) {
+    private static void assertSame(Polyline read, Polyline written, double apartMm) {
         boolean returns = !written.isClosed() && written.size() > 3 && meets(written, apartMm);
         assertThat(read.isClosed()).isEqualTo(written.isClosed() || returns);
         assertThat(read.size()).isEqualTo(written.size() - (returns ? 1 : 0));
@@ -63,13 +63,13 @@ public final class SameShapes {
     }
 
     /** A line that ends where it began is read as a closed one. */
-    private static boolean meets(Path path, double apartMm) {
+    private static boolean meets(Polyline path, double apartMm) {
         int last = path.size() - 1;
         return Math.abs(path.x(last) - path.x(0)) + Math.abs(path.y(last) - path.y(0)) < apartMm;
     }
 
     /** The middle of a side, straight or not. */
-    private static double[] middle(Path path, int side) {
+    private static double[] middle(Polyline path, int side) {
         int next = (side + 1) % path.size();
         return path.arc(side).map(SameShapes::middle).orElseGet(() ->
                 new double[] {(path.x(side) + path.x(next)) / 2, (path.y(side) + path.y(next)) / 2});

@@ -1,6 +1,6 @@
 package dev.calotte.dxf;
 
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 
 /** Tells arcs from sides that are straight in the file. */
 final class Bends {
@@ -11,7 +11,7 @@ final class Bends {
     private Bends() {}
 
     /** Whether the side that begins at a corner is an arc in the file. */
-    static boolean bends(Path path, int corner) {
+    static boolean bends(Polyline path, int corner) {
         if (path.bulge(corner) == 0) {
             return false;
         }

@@ -4,7 +4,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.document.Wireframe;
 import java.io.IOException;
@@ -43,7 +43,7 @@ interface Content {
     private static void draw(Shape shape, Layer layer, Pen pen) throws IOException {
         if (shape instanceof Circle circle) {
             pen.circle(layer, circle);
-        } else if (shape instanceof Path path) {
+        } else if (shape instanceof Polyline path) {
             pen.path(layer, path);
         }
     }

@@ -1,7 +1,7 @@
 package dev.calotte.dxf;
 
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.io.IOException;
 import java.io.InputStream;
@@ -38,7 +38,7 @@ public record DxfOutlines(Optional<String> title, List<Outline> all) {
          * @return true for circles and closed paths
          */
         public boolean isClosed() {
-            return shape instanceof Circle || (shape instanceof Path path && path.isClosed());
+            return shape instanceof Circle || (shape instanceof Polyline path && path.isClosed());
         }
     }
 

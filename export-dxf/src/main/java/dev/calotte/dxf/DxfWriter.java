@@ -10,8 +10,8 @@ import java.io.OutputStream;
  * Writes one file of a dialect; can be used alone:
  *
  * <pre>{@code
- * Path triangle = Path.closed(Operation.CUT_OUTER, 0, 0, 600, 0, 300, 520);
- * Part part = new Part("P1", "a triangle", List.of(triangle));
+ * Polyline triangle = Polyline.closed(Operation.CUT_OUTER, 0, 0, 600, 0, 300, 520);
+ * Drawing.Part part = new Drawing.Part("P1", "a triangle", List.of(triangle));
  * Drawing drawing = new Drawing("p1", "A triangle", 600, 520, List.of(part));
  * try (OutputStream file = Files.newOutputStream(target)) {
  *     new DxfWriter(Dialect.LWPOLYLINE).write(drawing, file);

@@ -2,7 +2,7 @@ package dev.calotte.dxf;
 
 import dev.calotte.contour.Contours.Closing;
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Wireframe;
 import java.io.IOException;
 
@@ -31,7 +31,7 @@ abstract class EntityPen implements Pen {
     }
 
     @Override
-    public abstract void path(Layer layer, Path path) throws IOException;
+    public abstract void path(Layer layer, Polyline path) throws IOException;
 
     @Override
     public final void circle(Layer layer, Circle circle) throws IOException {

@@ -1,7 +1,7 @@
 package dev.calotte.dxf;
 
 import dev.calotte.contour.Contours.Closing;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 
 /** Draws a path as {@code LWPOLYLINE}, which holds its corners itself. */
@@ -15,7 +15,7 @@ final class LightPen extends EntityPen {
     }
 
     @Override
-    public void path(Layer layer, Path path) throws IOException {
+    public void path(Layer layer, Polyline path) throws IOException {
         TagWriter tags = begin("LWPOLYLINE", layer, "AcDbPolyline");
         boolean repeats = path.isClosed() && closing == Closing.CORNER;
         tags.whole(90, path.size() + (repeats ? 1 : 0));
@@ -31,7 +31,7 @@ final class LightPen extends EntityPen {
         }
     }
 
-    private static void corner(TagWriter tags, Path path, int corner) throws IOException {
+    private static void corner(TagWriter tags, Polyline path, int corner) throws IOException {
         tags.number(10, path.x(corner));
         tags.number(20, path.y(corner));
     }

@@ -1,7 +1,7 @@
 package dev.calotte.dxf;
 
 import dev.calotte.document.Arc;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 
 /**
@@ -18,7 +18,7 @@ final class LinesPen extends EntityPen {
     }
 
     @Override
-    public void path(Layer layer, Path path) throws IOException {
+    public void path(Layer layer, Polyline path) throws IOException {
         int sides = path.isClosed() ? path.size() : path.size() - 1;
         for (int i = 0; i < sides; i++) {
             if (Bends.bends(path, i)) {
@@ -29,7 +29,7 @@ final class LinesPen extends EntityPen {
         }
     }
 
-    private void line(Layer layer, Path path, int corner) throws IOException {
+    private void line(Layer layer, Polyline path, int corner) throws IOException {
         int next = (corner + 1) % path.size();
         TagWriter tags = begin("LINE", layer, "AcDbLine");
         tags.place(10, path.x(corner), path.y(corner), 0);

@@ -1,14 +1,14 @@
 package dev.calotte.dxf;
 
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Wireframe;
 import java.io.IOException;
 
 /** What a document is drawn with, entity by entity, in the order of the file. */
 interface Pen {
 
-    void path(Layer layer, Path path) throws IOException;
+    void path(Layer layer, Polyline path) throws IOException;
 
     void circle(Layer layer, Circle circle) throws IOException;
 

@@ -1,7 +1,7 @@
 package dev.calotte.dxf;
 
 import dev.calotte.contour.Contours.Closing;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 
 /** Draws a path as {@code POLYLINE}, with an entity for each of its corners. */
@@ -15,7 +15,7 @@ final class PolylinePen extends EntityPen {
     }
 
     @Override
-    public void path(Layer layer, Path path) throws IOException {
+    public void path(Layer layer, Polyline path) throws IOException {
         TagWriter tags = begin("POLYLINE", layer, "AcDb2dPolyline");
         tags.whole(66, 1);
         tags.flat(0, 0);
@@ -32,7 +32,7 @@ final class PolylinePen extends EntityPen {
         begin("SEQEND", layer, "");
     }
 
-    private void vertex(Layer layer, Path path, int corner) throws IOException {
+    private void vertex(Layer layer, Polyline path, int corner) throws IOException {
         begin("VERTEX", layer, "AcDb2dVertex").flat(path.x(corner), path.y(corner));
     }
 }

@@ -2,7 +2,7 @@ package dev.calotte.dxf;
 
 import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Wireframe;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -65,7 +65,7 @@ final class Survey implements Pen {
     }
 
     @Override
-    public void path(Layer layer, Path path) {
+    public void path(Layer layer, Polyline path) {
         use(layer);
         for (int i = 0; i < path.size(); i++) {
             see(layer, path.x(i), path.y(i), 0);

@@ -2,7 +2,7 @@ package dev.calotte.dxf;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.dxf.DxfOutlines.Outline;
 import dev.calotte.dxf.TagReader.Tag;
@@ -78,7 +78,7 @@ final class Trace {
                 .orElse(Operation.CUT_OUTER);
     }
 
-    private Path path(Operation operation, double unitMm) throws DxfFormatException {
+    private Polyline path(Operation operation, double unitMm) throws DxfFormatException {
         Corners corners = new Corners();
         for (int i = 0; i < 3 * size; i += 3) {
             corners.add(unitMm * xyb[i], unitMm * xyb[i + 1], xyb[i + 2]);

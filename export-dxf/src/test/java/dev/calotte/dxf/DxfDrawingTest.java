@@ -6,7 +6,7 @@ import dev.calotte.contour.Contours;
 import dev.calotte.contour.Contours.Closing;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -32,7 +32,7 @@ class DxfDrawingTest {
 
     @Test
     void outlineIsOneClosedPolylineThatDoesNotRepeatItsFirstCorner() throws IOException {
-        List<Tags.Entry> entities = Tags.of(Samples.drawing(Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8)))
+        List<Tags.Entry> entities = Tags.of(Samples.drawing(Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8)))
                 .entities();
         assertThat(entities)
                 .extracting(Tags.Entry::type)
@@ -47,7 +47,7 @@ class DxfDrawingTest {
     void arcsAreBulgesOfTheCornerTheyBeginAt() throws IOException {
         double[] corners = {10, 0, 0, 10, -10, 0};
         List<Tags.Entry> vertices = Tags.of(Samples.drawing(
-                        Path.closed(Operation.CUT_OUTER, corners, new double[] {0.41421356237, 0, -0.5})))
+                        Polyline.closed(Operation.CUT_OUTER, corners, new double[] {0.41421356237, 0, -0.5})))
                 .entries("VERTEX");
         assertThat(vertices.get(0).text(42)).isEqualTo("0.414213562");
         assertThat(vertices.get(1).tags().tags()).noneMatch(tag -> tag.code() == 42);
@@ -57,7 +57,8 @@ class DxfDrawingTest {
     @Test
     void aBulgeThatRoundsToNothingIsLeftOut() throws IOException {
         double[] corners = {10, 0, 0, 10, -10, 0};
-        assertThat(Tags.of(Samples.drawing(Path.closed(Operation.CUT_OUTER, corners, new double[] {1e-8, -1e-8, 0})))
+        assertThat(Tags.of(Samples.drawing(
+                                Polyline.closed(Operation.CUT_OUTER, corners, new double[] {1e-8, -1e-8, 0})))
                         .tags())
                 .noneMatch(tag -> tag.code() == 42);
     }
@@ -68,7 +69,8 @@ class DxfDrawingTest {
             value = Dialect.class,
             names = {"POLYLINE", "LWPOLYLINE"})
     void outlineThatIsClosedByItsCornerHasNoFlagAndReadsBackClosed(Dialect dialect) throws IOException {
-        Path outline = Path.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, 0, 0.25});
+        Polyline outline =
+                Polyline.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, 0, 0.25});
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new DxfWriter(dialect, Contours.PLAIN.withClosing(Closing.CORNER)).write(Samples.drawing(outline), out);
         Tags tags = Tags.parse(out.toByteArray());
@@ -78,7 +80,7 @@ class DxfDrawingTest {
                         .filter(tag -> tag.code() == 10)
                         .map(Tags.Tag::value))
                 .endsWith("0.0", "10.0", "5.0", "0.0");
-        Path read = (Path) DxfOutlines.read(new ByteArrayInputStream(out.toByteArray()))
+        Polyline read = (Polyline) DxfOutlines.read(new ByteArrayInputStream(out.toByteArray()))
                 .all()
                 .get(0)
                 .shape();
@@ -89,8 +91,8 @@ class DxfDrawingTest {
 
     @Test
     void lineWithTwoEndsIsAnOpenPolyline() throws IOException {
-        List<Tags.Entry> entities =
-                Tags.of(Samples.drawing(Path.open(Operation.SCORE, 1, 2, 3, 4))).entities();
+        List<Tags.Entry> entities = Tags.of(Samples.drawing(Polyline.open(Operation.SCORE, 1, 2, 3, 4)))
+                .entities();
         assertThat(entities.get(0).text(70)).isEqualTo("0");
         assertThat(corners(entities)).containsExactly("1.0 2.0 0.0", "3.0 4.0 0.0");
     }
@@ -109,8 +111,8 @@ class DxfDrawingTest {
         double x = 1000.0 / 3;
         double y = Math.nextUp(700.0 / 9);
         List<String> corners = corners(Tags.of(Samples.drawing(
-                        Path.closed(Operation.CUT_OUTER, 0, 0, x, y, 0, 200),
-                        Path.closed(Operation.CUT_OUTER, Math.nextDown(x), 700.0 / 9, 400, 50, 400, 200)))
+                        Polyline.closed(Operation.CUT_OUTER, 0, 0, x, y, 0, 200),
+                        Polyline.closed(Operation.CUT_OUTER, Math.nextDown(x), 700.0 / 9, 400, 50, 400, 200)))
                 .entities());
         assertThat(corners.get(1)).isEqualTo(corners.get(3)).isEqualTo("333.333333 77.777778 0.0");
     }
@@ -122,7 +124,7 @@ class DxfDrawingTest {
         double[] xy = new Random(seed).doubles(60, -3000, 3000).toArray();
         List<Double> read = new ArrayList<>();
         for (Tags.Entry vertex :
-                Tags.of(Samples.drawing(Path.open(Operation.ENGRAVE, xy))).entries("VERTEX")) {
+                Tags.of(Samples.drawing(Polyline.open(Operation.ENGRAVE, xy))).entries("VERTEX")) {
             read.add(vertex.number(10));
             read.add(vertex.number(20));
         }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -93,8 +93,8 @@ class DxfFileTest {
     @Test
     void extentsReachAroundArcs() throws IOException {
         double bulge = Math.tan(3 * Math.PI / 8);
-        Tags tags = Tags.of(Samples.drawing(
-                Path.closed(Operation.CUT_OUTER, new double[] {20, 10, 10, 20, 15, 15}, new double[] {bulge, 0, 0})));
+        Tags tags = Tags.of(Samples.drawing(Polyline.closed(
+                Operation.CUT_OUTER, new double[] {20, 10, 10, 20, 15, 15}, new double[] {bulge, 0, 0})));
         assertThat(place(tags.variable("$EXTMIN"))).containsExactly("10.0", "10.0", "0.0");
         assertThat(place(tags.variable("$EXTMAX"))).containsExactly("30.0", "30.0", "0.0");
     }
@@ -102,8 +102,8 @@ class DxfFileTest {
     @Test
     void extentsDoNotReachAroundWhatAnArcLeavesOut() throws IOException {
         double bulge = -Math.tan(Math.PI / 8);
-        Tags tags = Tags.of(Samples.drawing(
-                Path.closed(Operation.CUT_INNER, new double[] {20, 10, 10, 20, 20, 20}, new double[] {bulge, 0, 0})));
+        Tags tags = Tags.of(Samples.drawing(Polyline.closed(
+                Operation.CUT_INNER, new double[] {20, 10, 10, 20, 20, 20}, new double[] {bulge, 0, 0})));
         assertThat(place(tags.variable("$EXTMIN"))).containsExactly("10.0", "10.0", "0.0");
         assertThat(place(tags.variable("$EXTMAX"))).containsExactly("20.0", "20.0", "0.0");
     }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
@@ -23,8 +23,8 @@ class DxfGoldenTest {
         Map<String, Document> documents = new TreeMap<>();
         documents.put(
                 "closed-polyline",
-                Samples.drawing(Path.closed(Operation.CUT_OUTER, 10, 10, 130, 10, 10, 99.0 + 2.0 / 3)));
-        documents.put("open-polyline", Samples.drawing(Path.open(Operation.SCORE, 10, 10, 20.5, 30)));
+                Samples.drawing(Polyline.closed(Operation.CUT_OUTER, 10, 10, 130, 10, 10, 99.0 + 2.0 / 3)));
+        documents.put("open-polyline", Samples.drawing(Polyline.open(Operation.SCORE, 10, 10, 20.5, 30)));
         documents.put("arcs", Samples.rounded());
         documents.put("circle", Samples.drawing(new Circle(Operation.DRILL, 25, 30, 4.25)));
         documents.put("point", Samples.points());

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.testing.Cases;
 import java.io.ByteArrayInputStream;
@@ -66,10 +66,10 @@ class DxfOutlinesTest {
                     && near(circle.yMm(), read.yMm())
                     && near(circle.radiusMm(), read.radiusMm());
         }
-        return other instanceof Path read && same((Path) one, read);
+        return other instanceof Polyline read && same((Polyline) one, read);
     }
 
-    private static boolean same(Path one, Path other) {
+    private static boolean same(Polyline one, Polyline other) {
         boolean same = one.size() == other.size() && one.isClosed() == other.isClosed();
         for (int i = 0; same && i < one.size(); i++) {
             same = near(one.x(i), other.x(i))
@@ -97,7 +97,7 @@ class DxfOutlinesTest {
         return new Drawing("panels/P1", "random", 100, 100, parts);
     }
 
-    private static Path path(Random random, Operation operation, double x) {
+    private static Polyline path(Random random, Operation operation, double x) {
         int corners = 3 + random.nextInt(6);
         double[] xy = new double[2 * corners];
         double[] bulges = new double[corners];
@@ -109,10 +109,10 @@ class DxfOutlinesTest {
             bulges[i] = random.nextInt(3) == 0 ? random.nextDouble() - 0.5 : 0;
         }
         if (random.nextBoolean()) {
-            return Path.closed(operation, xy, bulges);
+            return Polyline.closed(operation, xy, bulges);
         }
         bulges[corners - 1] = 0;
-        return Path.open(operation, xy, bulges);
+        return Polyline.open(operation, xy, bulges);
     }
 
     @ParameterizedTest
@@ -148,7 +148,7 @@ class DxfOutlinesTest {
                 "0,LINE,8,A,10,10,20,0,11,10,21,10")));
         assertThat(outlines.all()).hasSize(2);
         assertThat(outlines.all().get(0).isClosed()).isTrue();
-        assertThat(((Path) outlines.all().get(0).shape()).size()).isEqualTo(4);
+        assertThat(((Polyline) outlines.all().get(0).shape()).size()).isEqualTo(4);
         assertThat(outlines.all().get(1).isClosed()).isFalse();
         assertThat(outlines.all().get(1).layer()).isEqualTo("B");
     }
@@ -162,7 +162,7 @@ class DxfOutlinesTest {
 
     @Test
     void twoHalfArcsAreAnOutline() throws IOException {
-        Path disc = (Path) read(bytes(entities("0,LWPOLYLINE,8,A,90,2,70,1,10,-5,20,0,42,1,10,5,20,0,42,1")))
+        Polyline disc = (Polyline) read(bytes(entities("0,LWPOLYLINE,8,A,90,2,70,1,10,-5,20,0,42,1,10,5,20,0,42,1")))
                 .all()
                 .get(0)
                 .shape();
@@ -175,10 +175,11 @@ class DxfOutlinesTest {
 
     @Test
     void firstCornerMayBeRepeatedAtTheEnd() throws IOException {
-        Path path = (Path) read(bytes(entities("0,LWPOLYLINE,8,A,70,1,10,0,20,0,10,5,20,0,10,5,20,5,10,0,20,0")))
-                .all()
-                .get(0)
-                .shape();
+        Polyline path =
+                (Polyline) read(bytes(entities("0,LWPOLYLINE,8,A,70,1,10,0,20,0,10,5,20,0,10,5,20,5,10,0,20,0")))
+                        .all()
+                        .get(0)
+                        .shape();
         assertThat(path.size()).isEqualTo(3);
     }
 

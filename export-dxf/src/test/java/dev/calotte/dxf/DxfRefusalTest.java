@@ -7,8 +7,8 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Mesh;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Wireframe;
 import dev.calotte.testing.CountingStream;
 import java.io.IOException;
@@ -23,10 +23,10 @@ class DxfRefusalTest {
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void refusesNumbersThatAreNotFinite(double wrong) {
         refuses(
-                Samples.drawing(
-                        Path.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, wrong, 0})),
+                Samples.drawing(Polyline.closed(
+                        Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, wrong, 0})),
                 "layer CUT_OUTER has a bulge that is no number");
-        refuses(Samples.drawing(Path.open(Operation.SCORE, 0, 0, wrong, 1)), "layer SCORE has a place that is no");
+        refuses(Samples.drawing(Polyline.open(Operation.SCORE, 0, 0, wrong, 1)), "layer SCORE has a place that is no");
         refuses(Samples.drawing(new Circle(Operation.DRILL, 0, wrong, 1)), "layer DRILL has a place that is no");
         refuses(Samples.drawing(new Circle(Operation.DRILL, 0, 0, wrong)), "layer DRILL has a place that is no");
         refuses(
@@ -37,20 +37,21 @@ class DxfRefusalTest {
     @Test
     void refusesSidesWithoutLengthAfterRounding() {
         refuses(
-                Samples.drawing(Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 10.0000004, 0, 5, 8)),
+                Samples.drawing(Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 10.0000004, 0, 5, 8)),
                 "layer CUT_OUTER has a side without length at x 10.0000004, y 0.0");
     }
 
     @Test
     void keepsSidesOfTheLeastLength() throws IOException {
-        assertThat(Samples.bytes(Samples.drawing(Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 10.000001, 0, 5, 8))))
+        assertThat(Samples.bytes(
+                        Samples.drawing(Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 10.000001, 0, 5, 8))))
                 .isNotEmpty();
     }
 
     @Test
     void refusesOutlinesThatRepeatTheirFirstCorner() {
         refuses(
-                Samples.drawing(Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8, 0, 0)),
+                Samples.drawing(Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8, 0, 0)),
                 "layer CUT_OUTER has a side without length at x 0.0, y 0.0");
     }
 
@@ -58,14 +59,14 @@ class DxfRefusalTest {
     void refusesWhatWouldBeCutTwice() {
         refuses(
                 Samples.drawing(
-                        Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8),
-                        Path.closed(Operation.CUT_OUTER, 6, 0, 2, 0, 4, -5)),
+                        Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8),
+                        Polyline.closed(Operation.CUT_OUTER, 6, 0, 2, 0, 4, -5)),
                 ": an edge would be cut twice, between P1 and P1 at x 0 mm, y 0 mm");
     }
 
     @Test
     void keepsLinesThatEndWhereTheyBegan() throws IOException {
-        assertThat(Samples.bytes(Samples.drawing(Path.open(Operation.ENGRAVE, 0, 0, 10, 0, 5, 8, 0, 0))))
+        assertThat(Samples.bytes(Samples.drawing(Polyline.open(Operation.ENGRAVE, 0, 0, 10, 0, 5, 8, 0, 0))))
                 .isNotEmpty();
     }
 

@@ -2,7 +2,7 @@ package dev.calotte.dxf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.export.ShapeReader;
 import dev.calotte.export.WireReader;
 import dev.calotte.testing.Services;
@@ -37,7 +37,7 @@ class DxfShapeReaderTest {
     @Test
     void inchesBecomeMillimetres() throws IOException {
         byte[] bytes = SQUARE_IN_INCHES.replace(' ', '\n').getBytes(StandardCharsets.US_ASCII);
-        Path square = (Path)
+        Polyline square = (Polyline)
                 new DxfShapeReader().read(new ByteArrayInputStream(bytes)).get(0);
         assertThat(square.isClosed()).isTrue();
         assertThat(square.x(2)).isEqualTo(254);

@@ -3,7 +3,7 @@ package dev.calotte.dxf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.testing.Cases;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -61,11 +61,11 @@ class JoiningTest {
         return String.join(",", runs.stream().flatMap(List::stream).toList());
     }
 
-    private static Path only(String entities) {
+    private static Polyline only(String entities) {
         try {
             List<DxfOutlines.Outline> all = read(entities);
             assertThat(all).hasSize(1);
-            return (Path) all.get(0).shape();
+            return (Polyline) all.get(0).shape();
         } catch (IOException refused) {
             throw new AssertionError(refused);
         }
@@ -88,7 +88,7 @@ class JoiningTest {
     }
 
     /** Each corner after its neighbour, all the way one way round. */
-    private static void assertInOrder(Path path, double[] xy) {
+    private static void assertInOrder(Polyline path, double[] xy) {
         int corners = xy.length / 2;
         int way = Math.floorMod(corner(xy, path.x(1), path.y(1)) - corner(xy, path.x(0), path.y(0)), corners);
         assertThat(way).isIn(1, corners - 1);
@@ -102,7 +102,7 @@ class JoiningTest {
     void sidesInAnyOrderAndDirectionCloseToOneOutline() {
         Cases.each(80, (random, size) -> {
             double[] xy = star(random, 3 + size % 12);
-            Path path = only(runs(xy, xy.length / 2, random));
+            Polyline path = only(runs(xy, xy.length / 2, random));
             assertThat(path.isClosed()).isTrue();
             assertThat(path.size()).isEqualTo(xy.length / 2);
             assertInOrder(path, xy);
@@ -114,7 +114,7 @@ class JoiningTest {
         Cases.each(80, (random, size) -> {
             double[] xy = star(random, 4 + size % 12);
             int corners = xy.length / 2;
-            Path path = only(runs(xy, corners - 1, random));
+            Polyline path = only(runs(xy, corners - 1, random));
             assertThat(path.isClosed()).isFalse();
             assertThat(path.size()).isEqualTo(corners);
             assertInOrder(path, xy);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,7 +15,7 @@ class LinesTest {
     @Test
     void eachSideBeginsWithTheVeryTextThatEndedTheOneBefore() throws IOException {
         List<Tags.Entry> lines = Tags.of(
-                        Samples.drawing(Path.closed(
+                        Samples.drawing(Polyline.closed(
                                 Operation.CUT_OUTER, 0, 0, 1000.0 / 3, Math.nextUp(700.0 / 9), 5.1234564999, 8)),
                         Dialect.LINES)
                 .entities();
@@ -27,7 +27,8 @@ class LinesTest {
 
     @Test
     void lineWithTwoEndsIsNotClosed() throws IOException {
-        List<Tags.Entry> lines = Tags.of(Samples.drawing(Path.open(Operation.SCORE, 1, 2, 3, 4, 5, 5)), Dialect.LINES)
+        List<Tags.Entry> lines = Tags.of(
+                        Samples.drawing(Polyline.open(Operation.SCORE, 1, 2, 3, 4, 5, 5)), Dialect.LINES)
                 .entities();
         assertThat(lines).hasSize(2);
         assertThat(start(lines.get(0))).isEqualTo("1.0 2.0 0.0");
@@ -56,7 +57,7 @@ class LinesTest {
         double[] corners = {10, 0, 0, 10, -10, 0};
         List<Tags.Entry> sides = Tags.of(
                         Samples.drawing(
-                                Path.closed(Operation.CUT_OUTER, corners, new double[] {Math.sqrt(2) - 1, 0, 1})),
+                                Polyline.closed(Operation.CUT_OUTER, corners, new double[] {Math.sqrt(2) - 1, 0, 1})),
                         Dialect.LINES)
                 .entities();
         assertThat(sides).extracting(Tags.Entry::type).containsExactly("ARC", "LINE", "ARC");
@@ -74,7 +75,7 @@ class LinesTest {
         double[] corners = {0, 10, 10, 0, 12, 12};
         Tags.Entry arc = Tags.of(
                         Samples.drawing(
-                                Path.closed(Operation.CUT_OUTER, corners, new double[] {1 - Math.sqrt(2), 0, 0})),
+                                Polyline.closed(Operation.CUT_OUTER, corners, new double[] {1 - Math.sqrt(2), 0, 0})),
                         Dialect.LINES)
                 .entities()
                 .get(0);

@@ -2,7 +2,7 @@ package dev.calotte.dxf;
 
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.testing.CountingStream;
 import java.io.IOException;
@@ -34,7 +34,7 @@ final class MillionSides {
         }
     }
 
-    private static Path gear(double x, double y) {
+    private static Polyline gear(double x, double y) {
         double[] xy = new double[2 * CORNERS];
         for (int i = 0; i < CORNERS; i++) {
             double angle = 2 * Math.PI * i / CORNERS;
@@ -42,6 +42,6 @@ final class MillionSides {
             xy[2 * i] = x + radius * StrictMath.cos(angle);
             xy[2 * i + 1] = y + radius * StrictMath.sin(angle);
         }
-        return Path.closed(Operation.CUT_OUTER, xy);
+        return Polyline.closed(Operation.CUT_OUTER, xy);
     }
 }

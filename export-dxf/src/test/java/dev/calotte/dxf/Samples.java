@@ -4,7 +4,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.document.Wireframe;
 import java.io.ByteArrayOutputStream;
@@ -16,7 +16,7 @@ import java.util.List;
 final class Samples {
 
     /** Looks like no mirror image or turn of itself. */
-    private static final Path LETTER_F = Path.closed(
+    private static final Polyline LETTER_F = Polyline.closed(
             Operation.CUT_OUTER,
             10,
             10,
@@ -60,16 +60,17 @@ final class Samples {
                                 List.of(
                                         LETTER_F,
                                         new Circle(Operation.DRILL, 25, 135, 4),
-                                        Path.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
-                                        Path.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
-                                        Path.open(Operation.SCORE, 10, 100, 40, 100))),
-                        new Drawing.Part("R", "100 mm", List.of(Path.open(Operation.REF, 10, 170, 110.0000004, 170)))));
+                                        Polyline.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
+                                        Polyline.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
+                                        Polyline.open(Operation.SCORE, 10, 100, 40, 100))),
+                        new Drawing.Part(
+                                "R", "100 mm", List.of(Polyline.open(Operation.REF, 10, 170, 110.0000004, 170)))));
     }
 
     /** Two rounded corners, one of them cut in, and a long one of half a circle. */
     static Drawing rounded() {
         double quarter = Math.sqrt(2) - 1;
-        return drawing(Path.closed(
+        return drawing(Polyline.closed(
                 Operation.CUT_OUTER,
                 new double[] {20, 10, 120, 10, 130, 20, 130, 60, 70, 60, 60, 70, 20, 70},
                 new double[] {0, quarter, 0, 0, -quarter, 0, 1}));

@@ -1,6 +1,5 @@
 package dev.calotte.stl;
 
-import dev.calotte.document.Jig;
 import dev.calotte.document.Mesh;
 import dev.calotte.document.PrintPlate;
 import dev.calotte.stl.body.Bodies;

@@ -3,7 +3,7 @@ package dev.calotte.svg;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Finish;
 import dev.calotte.units.NumberText;
@@ -126,7 +126,7 @@ final class CutSheet {
 
     /** Draws a shape only to see whether it can be drawn, and not even that if its corners tell. */
     private void see(Xml xml, Leaf leaf, Shape shape) {
-        if (!(shape instanceof Path path && commands.canDraw(path))) {
+        if (!(shape instanceof Polyline path && commands.canDraw(path))) {
             draw(shape);
         }
     }
@@ -150,7 +150,7 @@ final class CutSheet {
         commands.clear();
         if (shape instanceof Circle circle) {
             circle(commands, circle);
-        } else if (shape instanceof Path path) {
+        } else if (shape instanceof Polyline path) {
             path(commands, path);
         }
     }
@@ -164,7 +164,7 @@ final class CutSheet {
                 .closeRound();
     }
 
-    private static void path(PathText text, Path path) {
+    private static void path(PathText text, Polyline path) {
         text.move(path.x(0), path.y(0));
         for (int i = 1; i < path.size(); i++) {
             side(text, path, i - 1);
@@ -177,7 +177,7 @@ final class CutSheet {
         }
     }
 
-    private static void side(PathText text, Path path, int corner) {
+    private static void side(PathText text, Polyline path, int corner) {
         int next = (corner + 1) % path.size();
         if (path.bulge(corner) == 0) {
             text.line(path.x(next), path.y(next));

@@ -1,7 +1,7 @@
 package dev.calotte.svg;
 
 import dev.calotte.document.Arc;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.svg.paper.Ink;
 import dev.calotte.units.NumberText;
 import dev.calotte.units.TextBuffer;
@@ -123,7 +123,7 @@ final class PathText {
     }
 
     /** Whether a path is one of straight sides and each of them has a length, by numbers that need not be rounded to tell. */
-    boolean canDraw(Path path) {
+    boolean canDraw(Polyline path) {
         int last = path.isClosed() ? path.size() - 1 : 0;
         boolean plain = isFinite(path, last);
         for (int i = last == 0 ? 1 : 0; i < path.size(); i++) {
@@ -133,11 +133,11 @@ final class PathText {
         return plain;
     }
 
-    private boolean isFinite(Path path, int corner) {
+    private boolean isFinite(Polyline path, int corner) {
         return Double.isFinite(path.x(corner)) && Double.isFinite(heightMm - path.y(corner));
     }
 
-    private boolean areApart(Path path, int one, int other) {
+    private boolean areApart(Polyline path, int one, int other) {
         return Math.abs(path.x(one) - path.x(other)) > APART
                 || Math.abs((heightMm - path.y(one)) - (heightMm - path.y(other))) > APART;
     }

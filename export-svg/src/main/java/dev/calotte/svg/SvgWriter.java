@@ -30,10 +30,10 @@ import java.io.OutputStream;
  * <p>It needs no brief and no dome:
  *
  * <pre>{@code
- * Path triangle = Path.closed(Operation.CUT_OUTER, 10, 10, 310, 10, 160, 270);
- * Part part = new Part("P1", "a panel of the model", List.of(triangle));
+ * Polyline triangle = Polyline.closed(Operation.CUT_OUTER, 10, 10, 310, 10, 160, 270);
+ * Drawing.Part part = new Drawing.Part("P1", "a panel of the model", List.of(triangle));
  * Drawing drawing = new Drawing("P1", "Panel P1", 320, 280, List.of(part));
- * try (OutputStream out = Files.newOutputStream(file)) {
+ * try (OutputStream out = Files.newOutputStream(target)) {
  *     SvgWriter.of(Finish.PLAIN.withLine(0.01)).write(drawing, out);
  * }
  * }</pre>

@@ -71,7 +71,7 @@ final class Printed {
     static Drawing triangle(String name, double side) {
         return Samples.pattern(
                 name,
-                dev.calotte.document.Path.closed(
+                dev.calotte.document.Polyline.closed(
                         dev.calotte.document.Operation.CUT_OUTER,
                         10,
                         20,

@@ -4,7 +4,6 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Anchor;
 import dev.calotte.document.Picture.Disc;
@@ -14,6 +13,7 @@ import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Label;
 import dev.calotte.document.Picture.Line;
 import dev.calotte.document.Picture.Weight;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -25,7 +25,7 @@ import java.util.List;
 final class Samples {
 
     /** Looks like no mirror image or turn of itself. */
-    private static final Path LETTER_F = Path.closed(
+    private static final Polyline LETTER_F = Polyline.closed(
             Operation.CUT_OUTER,
             10,
             10,
@@ -67,7 +67,8 @@ final class Samples {
                 7000,
                 List.of(
                         new Drawing.Part("P1", "5 pieces", List.of(shapes)),
-                        new Drawing.Part("REF-100", "100 mm", List.of(Path.open(Operation.REF, 6000, 5, 6100, 5)))));
+                        new Drawing.Part(
+                                "REF-100", "100 mm", List.of(Polyline.open(Operation.REF, 6000, 5, 6100, 5)))));
     }
 
     static Drawing letterF() {
@@ -83,15 +84,15 @@ final class Samples {
                                 List.of(
                                         LETTER_F,
                                         new Circle(Operation.DRILL, 25, 135, 4),
-                                        Path.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
-                                        Path.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
-                                        Path.open(Operation.SCORE, 10, 100, 40, 100))),
+                                        Polyline.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
+                                        Polyline.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
+                                        Polyline.open(Operation.SCORE, 10, 100, 40, 100))),
                         new Drawing.Part(
                                 "R",
                                 "100 mm",
                                 List.of(
-                                        Path.open(Operation.REF, 10, 170, 110, 170),
-                                        Path.closed(Operation.SHEET, 0, 0, 140, 0, 140, 180, 0, 180)))));
+                                        Polyline.open(Operation.REF, 10, 170, 110, 170),
+                                        Polyline.closed(Operation.SHEET, 0, 0, 140, 0, 140, 180, 0, 180)))));
     }
 
     static Picture picture(Item... items) {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.io.IOException;
 import java.util.List;
@@ -52,7 +52,7 @@ class SvgCutSheetTest {
 
     @Test
     void linesOfALargeSheetCanStillBeSeen() throws IOException {
-        Path line = Path.open(Operation.SCORE, 0, 0, 6000, 10);
+        Polyline line = Polyline.open(Operation.SCORE, 0, 0, 6000, 10);
         Drawing.Part part = new Drawing.Part("P1", "a long line", List.of(line));
         Drawing large = new Drawing("large", "large", 6000, 2000, List.of(part));
         assertThat(Svg.of(large).select("path").attr("stroke-width")).isEqualTo("0.6");
@@ -92,7 +92,7 @@ class SvgCutSheetTest {
 
     @Test
     void lineWithTwoEndsIsNotClosed() throws IOException {
-        assertThat(outline(Path.open(Operation.SCORE, 1, 2, 3, 4))).isEqualTo("M1 178L3 176");
+        assertThat(outline(Polyline.open(Operation.SCORE, 1, 2, 3, 4))).isEqualTo("M1 178L3 176");
     }
 
     @Test
@@ -106,9 +106,9 @@ class SvgCutSheetTest {
     void arcsKeepTheirSense() throws IOException {
         double quarter = Math.tan(Math.PI / 8);
         double[] corners = {30, 20, 20, 30, 20, 20};
-        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {quarter, 0, 0})))
+        assertThat(outline(Polyline.closed(Operation.CUT_OUTER, corners, new double[] {quarter, 0, 0})))
                 .isEqualTo("M30 160A10 10 0 0 0 20 150L20 160Z");
-        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {-quarter, 0, 0})))
+        assertThat(outline(Polyline.closed(Operation.CUT_OUTER, corners, new double[] {-quarter, 0, 0})))
                 .isEqualTo("M30 160A10 10 0 0 1 20 150L20 160Z");
     }
 
@@ -116,7 +116,7 @@ class SvgCutSheetTest {
     void anArcMayCloseThePath() throws IOException {
         double quarter = Math.tan(Math.PI / 8);
         double[] corners = {20, 30, 20, 20, 30, 20};
-        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {0, 0, quarter})))
+        assertThat(outline(Polyline.closed(Operation.CUT_OUTER, corners, new double[] {0, 0, quarter})))
                 .isEqualTo("M20 150L20 160L30 160A10 10 0 0 0 20 150Z");
     }
 
@@ -125,7 +125,7 @@ class SvgCutSheetTest {
     void longArcsAreWrittenInParts() throws IOException {
         double bulge = Math.tan(3 * Math.PI / 8 - 1e-13);
         double[] corners = {30, 20, 20, 10, 20, 20};
-        assertThat(outline(Path.closed(Operation.CUT_OUTER, corners, new double[] {bulge, 0, 0})))
+        assertThat(outline(Polyline.closed(Operation.CUT_OUTER, corners, new double[] {bulge, 0, 0})))
                 .isEqualTo("M30 160A10 10 0 0 0 20 150A10 10 0 0 0 10 160A10 10 0 0 0 20 170L20 160Z");
     }
 
@@ -133,7 +133,7 @@ class SvgCutSheetTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void numbersReadBackToHalfATenThousandthOfAMillimetre(long seed) throws IOException {
         double[] xy = new Random(seed).doubles(60, 0, 140).toArray();
-        List<Double> read = Svg.numbers(outline(Path.open(Operation.ENGRAVE, xy)));
+        List<Double> read = Svg.numbers(outline(Polyline.open(Operation.ENGRAVE, xy)));
         assertThat(read).hasSize(xy.length);
         for (int i = 0; i < xy.length; i++) {
             double expected = i % 2 == 0 ? xy[i] : 180 - xy[i];
@@ -144,7 +144,7 @@ class SvgCutSheetTest {
     @ParameterizedTest
     @ValueSource(strings = {"1", "_1", "-1", ".1", "P4L-3.07", "CUT_OUTER", "x.CUT_OUTER", "x"})
     void idsAreNamesInXml(String mark) throws IOException {
-        Document svg = Svg.of(Samples.drawing(mark, Path.open(Operation.SCORE, 1, 2, 3, 4)));
+        Document svg = Svg.of(Samples.drawing(mark, Polyline.open(Operation.SCORE, 1, 2, 3, 4)));
         assertThat(svg.select("[id]"))
                 .hasSize(3)
                 .allMatch(element -> element.id().matches("[A-Za-z_][A-Za-z0-9._-]*"));
@@ -156,7 +156,9 @@ class SvgCutSheetTest {
                 .map(mark -> new Drawing.Part(
                         mark,
                         "",
-                        List.of(Path.open(Operation.SCORE, 1, 2, 3, 4), Path.open(Operation.SCORE, 1, 2, 3, 5))))
+                        List.of(
+                                Polyline.open(Operation.SCORE, 1, 2, 3, 4),
+                                Polyline.open(Operation.SCORE, 1, 2, 3, 5))))
                 .toList();
         Document svg = Svg.of(new Drawing("x", "", 10, 10, parts));
         assertThat(svg.select("[id]"))
@@ -168,7 +170,7 @@ class SvgCutSheetTest {
     @ParameterizedTest
     @EnumSource(Operation.class)
     void layersWithoutShapesAreLeftOut(Operation operation) throws IOException {
-        assertThat(Svg.of(Samples.drawing(Path.open(operation, 1, 2, 3, 4))).select("svg > g"))
+        assertThat(Svg.of(Samples.drawing(Polyline.open(operation, 1, 2, 3, 4))).select("svg > g"))
                 .extracting(Element::id)
                 .containsExactly(operation.name());
     }

@@ -6,7 +6,7 @@ import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.export.Colour;
 import dev.calotte.export.Finish;
 import dev.calotte.export.Rendition;
@@ -14,6 +14,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class SvgFinishTest {
 
     @TempDir
-    private java.nio.file.Path folder;
+    private Path folder;
 
     @ParameterizedTest
     @EnumSource(Operation.class)
@@ -40,7 +41,7 @@ class SvgFinishTest {
 
     @Test
     void linesAreAsWideAsTheFinishSaysHoweverLargeTheSheet() throws IOException {
-        Path line = Path.open(Operation.SCORE, 0, 0, 6000, 10);
+        Polyline line = Polyline.open(Operation.SCORE, 0, 0, 6000, 10);
         Drawing large = new Drawing("large", "large", 6000, 2000, List.of(new Part("P1", "", List.of(line))));
         assertThat(file(large, Finish.PLAIN.withLine(0.01)).select("path").eachAttr("stroke-width"))
                 .containsExactly("0.01");
@@ -55,8 +56,8 @@ class SvgFinishTest {
     /** The lines of the class comment of {@link SvgWriter}. */
     @Test
     void writerIsUsedAlone() throws IOException {
-        java.nio.file.Path file = folder.resolve("P1.svg");
-        Path triangle = Path.closed(Operation.CUT_OUTER, 10, 10, 310, 10, 160, 270);
+        Path file = folder.resolve("P1.svg");
+        Polyline triangle = Polyline.closed(Operation.CUT_OUTER, 10, 10, 310, 10, 160, 270);
         Part part = new Part("P1", "a panel of the model", List.of(triangle));
         Drawing drawing = new Drawing("P1", "Panel P1", 320, 280, List.of(part));
         try (OutputStream out = Files.newOutputStream(file)) {

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Weight;
+import dev.calotte.document.Polyline;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -26,8 +26,8 @@ class SvgGoldenTest {
         return List.of(
                 Arguments.of(
                         "closed-path",
-                        Samples.drawing(Path.closed(Operation.CUT_OUTER, 10, 10, 130, 10, 10, 99.0 + 2.0 / 3))),
-                Arguments.of("open-path", Samples.drawing(Path.open(Operation.SCORE, 10, 10, 20.5, 30))),
+                        Samples.drawing(Polyline.closed(Operation.CUT_OUTER, 10, 10, 130, 10, 10, 99.0 + 2.0 / 3))),
+                Arguments.of("open-path", Samples.drawing(Polyline.open(Operation.SCORE, 10, 10, 20.5, 30))),
                 Arguments.of("circle", Samples.drawing(new Circle(Operation.DRILL, 25, 30, 4.25))),
                 Arguments.of(
                         "facets",

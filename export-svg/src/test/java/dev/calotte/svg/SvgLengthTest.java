@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Facet;
 import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Item;
 import dev.calotte.document.Picture.Weight;
+import dev.calotte.document.Polyline;
 import dev.calotte.testing.CountingStream;
 import java.io.IOException;
 import java.util.List;
@@ -27,7 +27,7 @@ class SvgLengthTest {
                 .mapToObj(i -> new Drawing.Part(
                         "P" + i,
                         "",
-                        List.of(Path.closed(Operation.CUT_OUTER, x(i), y(i), x(i) + 1, y(i), x(i), y(i) + 1))))
+                        List.of(Polyline.closed(Operation.CUT_OUTER, x(i), y(i), x(i) + 1, y(i), x(i), y(i) + 1))))
                 .toList();
         goesOutInSmallPieces(new Drawing("long", "", 1000, 1000, parts));
     }

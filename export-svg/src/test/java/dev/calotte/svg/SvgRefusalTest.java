@@ -7,7 +7,6 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Document;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
 import dev.calotte.document.Picture;
 import dev.calotte.document.Picture.Anchor;
 import dev.calotte.document.Picture.Disc;
@@ -16,6 +15,7 @@ import dev.calotte.document.Picture.Hatch;
 import dev.calotte.document.Picture.Label;
 import dev.calotte.document.Picture.Line;
 import dev.calotte.document.Picture.Weight;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Wireframe;
 import dev.calotte.testing.CountingStream;
 import java.io.IOException;
@@ -26,15 +26,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SvgRefusalTest {
 
-    private static final Path SCORE = Path.open(Operation.SCORE, 1, 2, 3, 4);
+    private static final Polyline SCORE = Polyline.open(Operation.SCORE, 1, 2, 3, 4);
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
     void refusesNumbersThatAreNotFinite(double wrong) {
-        refuses(Samples.drawing(Path.open(Operation.SCORE, 0, 0, wrong, 1)), "no file can hold the number");
+        refuses(Samples.drawing(Polyline.open(Operation.SCORE, 0, 0, wrong, 1)), "no file can hold the number");
         refuses(
-                Samples.drawing(
-                        Path.closed(Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, wrong, 0})),
+                Samples.drawing(Polyline.closed(
+                        Operation.CUT_OUTER, new double[] {0, 0, 10, 0, 5, 8}, new double[] {0, wrong, 0})),
                 "no file can hold the number");
         refuses(Samples.drawing(new Circle(Operation.DRILL, 0, 0, wrong)), "no file can hold the number");
         refuses(new Drawing("x", "", wrong, 10, List.of()), "no file can hold the number");
@@ -44,24 +44,24 @@ class SvgRefusalTest {
 
     @Test
     void refusesSidesWithoutLengthAfterRounding() {
-        refuses(Samples.drawing(Path.open(Operation.SCORE, 10, 0, 10.00004, 0)), "no length at x 10.00004, y 0.0");
-        refuses(Samples.drawing(Path.closed(Operation.SCORE, 0, 0, 10, 0, 5, 5, 0, 0)), "first corner is repeated");
+        refuses(Samples.drawing(Polyline.open(Operation.SCORE, 10, 0, 10.00004, 0)), "no length at x 10.00004, y 0.0");
+        refuses(Samples.drawing(Polyline.closed(Operation.SCORE, 0, 0, 10, 0, 5, 5, 0, 0)), "first corner is repeated");
         refuses(
-                Samples.drawing(
-                        Path.closed(Operation.SCORE, new double[] {0, 0, 0.00004, 0, 5, 8}, new double[] {1, 0, 0})),
+                Samples.drawing(Polyline.closed(
+                        Operation.SCORE, new double[] {0, 0, 0.00004, 0, 5, 8}, new double[] {1, 0, 0})),
                 "an arc has no length at x 4.0E-5, y 0.0");
         refuses(Samples.picture(new Line(1, 2, 1, 2, Weight.FINE, false)), "no length at x 1.0, y 2.0");
     }
 
     @Test
     void refusesWhatWouldBeCutTwice() {
-        Path triangle = Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8);
+        Polyline triangle = Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8);
         refuses(Samples.drawing(triangle, triangle), ": 3 edges would be cut twice, the first between");
     }
 
     @Test
     void keepsLinesThatEndWhereTheyBegan() throws IOException {
-        assertThat(Samples.bytes(Samples.drawing(Path.open(Operation.ENGRAVE, 0, 0, 10, 0, 5, 8, 0, 0))))
+        assertThat(Samples.bytes(Samples.drawing(Polyline.open(Operation.ENGRAVE, 0, 0, 10, 0, 5, 8, 0, 0))))
                 .isNotEmpty();
     }
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.export.PageSize;
 import dev.calotte.testing.Cases;
 import java.io.IOException;
@@ -45,7 +45,7 @@ class TemplateJoinTest {
     @EnumSource(PageSize.class)
     void pagesLaidOnOneAnotherAreThePattern(PageSize size) {
         Cases.each(40, (random, n) -> {
-            Path outline = polygon(random, 260 + 10 * n);
+            Polyline outline = polygon(random, 260 + 10 * n);
             try {
                 Map<String, Document> pages = Printed.pages(Samples.pattern("panels/P1", outline), size);
                 assertThat(pages).hasSizeGreaterThan(1);
@@ -56,14 +56,14 @@ class TemplateJoinTest {
         });
     }
 
-    private static Path polygon(Random random, double extent) {
+    private static Polyline polygon(Random random, double extent) {
         double[] xy = random.doubles(2L * (3 + random.nextInt(5)), 0, extent).toArray();
         xy[0] = 0;
         xy[2] = extent;
-        return Path.closed(Operation.CUT_OUTER, xy);
+        return Polyline.closed(Operation.CUT_OUTER, xy);
     }
 
-    private static List<double[]> sides(Path path) {
+    private static List<double[]> sides(Polyline path) {
         return IntStream.range(0, path.size())
                 .mapToObj(i ->
                         new double[] {path.x(i), path.y(i), path.x((i + 1) % path.size()), path.y((i + 1) % path.size())
@@ -165,8 +165,8 @@ class TemplateJoinTest {
     @ParameterizedTest
     @EnumSource(PageSize.class)
     void sidesThatAreArcsStayRoundToAHundredthOfAMillimetre(PageSize size) throws IOException {
-        Path half =
-                Path.closed(Operation.CUT_OUTER, new double[] {300, 40, 300, 560, 299, 300}, new double[] {1, 0, 0});
+        Polyline half = Polyline.closed(
+                Operation.CUT_OUTER, new double[] {300, 40, 300, 560, 299, 300}, new double[] {1, 0, 0});
         List<double[]> sides = joined(Printed.pages(Samples.pattern("panels/P1", half), size), "CUT_OUTER", size);
         double[] bounds = bounds(sides);
         assertThat(bounds[2] - bounds[0]).isCloseTo(261, within(0.011));
@@ -200,7 +200,7 @@ class TemplateJoinTest {
     void pagesHangTogetherSideToSide() throws IOException {
         Drawing apart = Samples.pattern(
                 "panels/P1",
-                Path.closed(Operation.CUT_OUTER, 0, 0, 700, 0, 700, 700, 0, 700),
+                Polyline.closed(Operation.CUT_OUTER, 0, 0, 700, 0, 700, 700, 0, 700),
                 new Circle(Operation.ENGRAVE, 350, 350, 2));
         Map<String, Document> pages = Printed.pages(apart, PageSize.A4);
         List<int[]> cells = pages.keySet().stream()

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.export.PageSize;
 import java.io.IOException;
 import java.util.List;
@@ -26,7 +26,7 @@ class TemplatePageTest {
                 name,
                 new Circle(Operation.CUT_OUTER, 60, 60, 50),
                 new Circle(Operation.DRILL, 60, 90, 4),
-                Path.open(Operation.SCORE, 30, 40, 90, 40));
+                Polyline.open(Operation.SCORE, 30, 40, 90, 40));
     }
 
     @Test
@@ -59,7 +59,8 @@ class TemplatePageTest {
     void aPageThatShowsOnlyWhatItsNeighboursDoIsLeftOut(PageSize size, double across, double down) throws IOException {
         double right = 2 * across + 10;
         double high = 2 * down + 10;
-        Path steep = Path.closed(Operation.CUT_OUTER, 0, 0, right, 0, right, 20, across + 5, down + 7, 20, high);
+        Polyline steep =
+                Polyline.closed(Operation.CUT_OUTER, 0, 0, right, 0, right, 20, across + 5, down + 7, 20, high);
         Map<String, Document> pages = Printed.pages(Samples.pattern("panels/P1", steep), size);
         assertThat(pages.keySet()).containsExactly("P1", "P1-r1c1", "P1-r2c1", "P1-r2c2");
     }
@@ -110,16 +111,16 @@ class TemplatePageTest {
 
     @Test
     void aDrawingWithoutAnythingToMakeHasNoTemplate() throws IOException {
-        assertThat(Printed.files(Samples.pattern("panels/P1", Path.open(Operation.REF, 0, 0, 9, 9)), PageSize.A4))
+        assertThat(Printed.files(Samples.pattern("panels/P1", Polyline.open(Operation.REF, 0, 0, 9, 9)), PageSize.A4))
                 .isEmpty();
     }
 
     @Test
     void aPatternIsTurnedWhereThatSavesPages() throws IOException {
-        Path flat = Path.closed(Operation.CUT_OUTER, 0, 0, 230, 0, 230, 160, 0, 160);
+        Polyline flat = Polyline.closed(Operation.CUT_OUTER, 0, 0, 230, 0, 230, 160, 0, 160);
         assertThat(Printed.pages(Samples.pattern("panels/P1", flat), PageSize.A4))
                 .hasSize(1);
-        Path high = Path.closed(Operation.CUT_OUTER, 0, 0, 160, 0, 160, 230, 0, 230);
+        Polyline high = Polyline.closed(Operation.CUT_OUTER, 0, 0, 160, 0, 160, 230, 0, 230);
         Document page =
                 Printed.pages(Samples.pattern("panels/P1", high), PageSize.A4).get("P1");
         List<double[]> sides = Printed.sides(page, "CUT_OUTER", PageSize.A4);

@@ -1,6 +1,6 @@
 package dev.calotte.cli.brief;
 
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Border;
 import dev.calotte.export.ShapeReader;
@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,7 +26,7 @@ import java.util.stream.IntStream;
  *
  * @param folder the folder of the brief; none if the brief is no file
  */
-record OutlineFiles(Optional<java.nio.file.Path> folder) {
+record OutlineFiles(Optional<Path> folder) {
 
     private static final int MOST_BYTES = 32 << 20;
     private static final String ONE = "Give a DXF or SVG file with one closed outline and nothing else that is cut.";
@@ -37,7 +38,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     /** An outline and the name of its file. */
     record Found(String name, Polygon border) {}
 
-    static OutlineFiles beside(java.nio.file.Path brief) {
+    static OutlineFiles beside(Path brief) {
         return new OutlineFiles(Optional.ofNullable(brief.toAbsolutePath().getParent()));
     }
 
@@ -65,7 +66,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
 
     private <T> T read(Node node, String mend, Maker<T> maker) {
         String text = Values.text(node);
-        java.nio.file.Path path = path(text);
+        Path path = path(text);
         String name = Seen.printable(String.valueOf(path.getFileName()));
         try {
             return maker.of(name, lines(path, name, text, mend));
@@ -75,8 +76,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     }
 
     /** The one place that asks for a reader. */
-    private static List<Shape> lines(java.nio.file.Path path, String name, String text, String mend)
-            throws IOException {
+    private static List<Shape> lines(Path path, String name, String text, String mend) throws IOException {
         ShapeReader reader = ShapeReader.installed(ending(name))
                 .orElseThrow(() -> Refusal.wrong("no outline is read from " + Seen.text(text) + ".", mend));
         return reader.read(new ByteArrayInputStream(bytes(path, Seen.text(text), mend)));
@@ -85,19 +85,19 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
     private static PlateBlank blank(String name, List<Shape> shapes) throws IOException {
         Border.Pierced lines = Border.withHoles(shapes);
         List<PlateBlank.Line> holes = new ArrayList<>();
-        for (Path hole : lines.holes()) {
+        for (Polyline hole : lines.holes()) {
             holes.add(line(hole));
         }
         return new PlateBlank(name, line(lines.outline()), holes);
     }
 
-    private static PlateBlank.Line line(Path path) throws IOException {
+    private static PlateBlank.Line line(Polyline path) throws IOException {
         double[] bulges =
                 IntStream.range(0, path.size()).mapToDouble(path::bulge).toArray();
         return PlateBlank.Line.of(xy(path), bulges, polygon(Border.measurable(path)));
     }
 
-    private java.nio.file.Path path(String text) {
+    private Path path(String text) {
         try {
             return folder.orElseThrow(() -> Refusal.wrong(
                             "the brief is no file, so there is nothing beside it.", "Write the brief into a file."))
@@ -111,7 +111,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     }
 
-    private static byte[] bytes(java.nio.file.Path path, String text, String mend) {
+    private static byte[] bytes(Path path, String text, String mend) {
         if (!Files.isRegularFile(path)) {
             String what = Files.exists(path) ? " is not a file." : " is not there.";
             throw new Refusal(Code.FILE, text + what, "Give its path as seen from the folder of the brief.");
@@ -127,7 +127,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         }
     }
 
-    private static Polygon simple(Path border) throws IOException {
+    private static Polygon simple(Polyline border) throws IOException {
         Polygon polygon = polygon(border);
         Optional<String> crossing = SelfCrossing.near(polygon);
         if (crossing.isPresent()) {
@@ -136,7 +136,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         return polygon;
     }
 
-    private static double[] xy(Path path) {
+    private static double[] xy(Polyline path) {
         double[] xy = new double[2 * path.size()];
         for (int c = 0; c < path.size(); c++) {
             xy[2 * c] = path.x(c);
@@ -145,7 +145,7 @@ record OutlineFiles(Optional<java.nio.file.Path> folder) {
         return xy;
     }
 
-    private static Polygon polygon(Path border) throws IOException {
+    private static Polygon polygon(Polyline border) throws IOException {
         try {
             return Polygon.of(xy(border));
         } catch (IllegalArgumentException nothingInside) {

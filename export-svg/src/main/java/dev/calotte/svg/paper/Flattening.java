@@ -2,7 +2,7 @@ package dev.calotte.svg.paper;
 
 import dev.calotte.document.Arc;
 import dev.calotte.document.Circle;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.stream.DoubleStream;
 
@@ -21,7 +21,7 @@ final class Flattening {
 
     /** The points of a shape; an outline comes back to its first one. */
     static double[] chain(Shape shape) {
-        return shape instanceof Circle circle ? chain(circle) : chain((Path) shape);
+        return shape instanceof Circle circle ? chain(circle) : chain((Polyline) shape);
     }
 
     private static double[] chain(Circle circle) {
@@ -38,7 +38,7 @@ final class Flattening {
         return chain.add(right).add(circle.yMm()).build().toArray();
     }
 
-    private static double[] chain(Path path) {
+    private static double[] chain(Polyline path) {
         DoubleStream.Builder chain = DoubleStream.builder();
         int points = path.size() + (path.isClosed() ? 1 : 0);
         for (int i = 0; i < points; i++) {

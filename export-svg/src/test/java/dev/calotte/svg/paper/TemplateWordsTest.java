@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
 import dev.calotte.document.Picture.Label;
+import dev.calotte.document.Polyline;
 import dev.calotte.export.PageSize;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +23,7 @@ class TemplateWordsTest {
     private static final double ROUNDING_MM = 1e-6;
 
     private static Drawing triangle(double side) {
-        Path outline = Path.closed(Operation.CUT_OUTER, 0, 0, side, 0, side / 2, 0.866 * side);
+        Polyline outline = Polyline.closed(Operation.CUT_OUTER, 0, 0, side, 0, side / 2, 0.866 * side);
         Drawing.Part part = new Drawing.Part("P1", "inner face up, cut five, drill and countersink", List.of(outline));
         return new Drawing("panels/P1", "Cover glazing, P1, cut 5", side, side, List.of(part));
     }

@@ -6,7 +6,7 @@ import dev.calotte.document.Circle;
 import dev.calotte.document.Drawing;
 import dev.calotte.document.Drawing.Part;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Finish;
 import dev.calotte.export.Reading;
@@ -113,9 +113,9 @@ class SvgReadBackTest {
             bulges[i] = i % 2 == 1 ? 1.7 * (2 * random.nextDouble() - 1) : 0;
         }
         if (random.nextBoolean()) {
-            return Path.closed(operation, xy, bulges);
+            return Polyline.closed(operation, xy, bulges);
         }
         bulges[corners - 1] = 0;
-        return Path.open(operation, xy, bulges);
+        return Polyline.open(operation, xy, bulges);
     }
 }

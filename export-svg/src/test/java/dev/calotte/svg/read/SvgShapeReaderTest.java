@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.document.Circle;
 import dev.calotte.document.Operation;
-import dev.calotte.document.Path;
+import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Reading;
 import java.io.ByteArrayInputStream;
@@ -37,7 +37,7 @@ class SvgShapeReaderTest {
     }
 
     private static double[] corners(Shape shape) {
-        Path path = (Path) shape;
+        Polyline path = (Polyline) shape;
         double[] xy = new double[2 * path.size()];
         for (int i = 0; i < path.size(); i++) {
             xy[2 * i] = path.x(i);
@@ -68,7 +68,7 @@ class SvgShapeReaderTest {
         for (int i = 0; i < numbers.length; i++) {
             expected[i] = Double.parseDouble(numbers[i]);
         }
-        assertThat(((Path) shape).isClosed()).isEqualTo(closed);
+        assertThat(((Polyline) shape).isClosed()).isEqualTo(closed);
         assertThat(corners(shape)).containsExactly(expected, within(1e-12));
     }
 
@@ -83,12 +83,13 @@ class SvgShapeReaderTest {
     /** A quarter from (10, 0) on the page to (0, 10), sweep 1 clockwise on the page: about its corner, radius 10. */
     @Test
     void arcsKeepTheirSense() throws IOException {
-        Path path = (Path) read("<path d='M110 50A10 10 0 01100 60A10,10,0,0,1,90,50L100 40Z'/>")
+        Polyline path = (Polyline) read("<path d='M110 50A10 10 0 01100 60A10,10,0,0,1,90,50L100 40Z'/>")
                 .get(0);
         // two quarters of one circle are half of it
         assertThat(path.size()).isEqualTo(3);
         assertThat(path.bulge(0)).isCloseTo(-1, within(1e-9));
-        Path large = (Path) read("<path d='M110 50A10 10 0 1 0 100 60'/>").get(0);
+        Polyline large =
+                (Polyline) read("<path d='M110 50A10 10 0 1 0 100 60'/>").get(0);
         assertThat(large.bulge(0)).isCloseTo(Math.tan(3 * Math.PI / 8), within(1e-9));
         assertThat(large.arc(0).orElseThrow().xMm()).isCloseTo(100, within(1e-9));
         assertThat(large.arc(0).orElseThrow().yMm()).isCloseTo(50, within(1e-9));
@@ -97,9 +98,9 @@ class SvgShapeReaderTest {
     /** SVG 1.1, section F.6.6: a radius of nothing is a straight line, one that is too small grows. */
     @Test
     void radiiThatCannotBeAreMended() throws IOException {
-        assertThat(((Path) read("<path d='M0 0A0 0 0 0 0 10 0'/>").get(0)).bulge(0))
+        assertThat(((Polyline) read("<path d='M0 0A0 0 0 0 0 10 0'/>").get(0)).bulge(0))
                 .isZero();
-        assertThat(((Path) read("<path d='M0 0A1 1 0 0 0 10 0'/>").get(0)).bulge(0))
+        assertThat(((Polyline) read("<path d='M0 0A1 1 0 0 0 10 0'/>").get(0)).bulge(0))
                 .isCloseTo(1, within(1e-12));
     }
 

@@ -9,22 +9,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class PathTest {
+class PolylineTest {
 
     private static final double SAME = 1e-12;
 
-    private static Path rounded(double... bulges) {
-        return Path.closed(Operation.CUT_OUTER, new double[] {10, 0, 0, 10, -10, 0}, bulges);
+    private static Polyline rounded(double... bulges) {
+        return Polyline.closed(Operation.CUT_OUTER, new double[] {10, 0, 0, 10, -10, 0}, bulges);
     }
 
     @Test
     void sidesOfAPathWithoutBulgesAreStraight() {
-        Path path = Path.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8);
+        Polyline path = Polyline.closed(Operation.CUT_OUTER, 0, 0, 10, 0, 5, 8);
         for (int corner = 0; corner < 3; corner++) {
             assertThat(path.bulge(corner)).isZero();
             assertThat(path.arc(corner)).isEmpty();
         }
-        assertThat(Path.open(Operation.SCORE, 0, 0, 1, 1).arc(0)).isEmpty();
+        assertThat(Polyline.open(Operation.SCORE, 0, 0, 1, 1).arc(0)).isEmpty();
     }
 
     @Test
@@ -32,7 +32,7 @@ class PathTest {
         assertThatThrownBy(() -> rounded(0, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> rounded(0, 0, 0, 0)).isInstanceOf(IllegalArgumentException.class);
         double[] bulges = {0.1, -0.2, 0};
-        Path path = rounded(bulges);
+        Polyline path = rounded(bulges);
         bulges[0] = 7;
         assertThat(path.bulge(0)).isEqualTo(0.1);
         assertThat(path.bulge(1)).isEqualTo(-0.2);
@@ -42,7 +42,7 @@ class PathTest {
     @Test
     void quartersAndHalvesOfACircleHaveItsCentre() {
         double quarter = StrictMath.tan(Math.PI / 8);
-        Path path = rounded(quarter, quarter, 1);
+        Polyline path = rounded(quarter, quarter, 1);
         for (int side = 0; side < 3; side++) {
             Arc arc = path.arc(side).orElseThrow();
             assertThat(arc.xMm()).isCloseTo(0, within(SAME));
@@ -57,7 +57,8 @@ class PathTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.01, 0.3, 0.999, 1, 1.2, 5, -0.01, -0.3, -1, -1.2, -5})
     void arcsEndAtTheirCorners(double bulge) {
-        Path path = Path.closed(Operation.CUT_INNER, new double[] {3, 4, 11, -2, 40, 50}, new double[] {bulge, 0, 0});
+        Polyline path =
+                Polyline.closed(Operation.CUT_INNER, new double[] {3, 4, 11, -2, 40, 50}, new double[] {bulge, 0, 0});
         Arc arc = path.arc(0).orElseThrow();
         double end = arc.startRad() + arc.sweepRad();
         assertThat(arc.x(arc.startRad())).isCloseTo(3, within(1e-10));

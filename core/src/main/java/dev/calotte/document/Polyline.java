@@ -7,16 +7,16 @@ import java.util.Optional;
  * may be arcs, each given by its bulge as DXF does it: the tangent of a quarter of the angle it sweeps, above 0 where it
  * runs counter-clockwise, 0 for a straight side.
  */
-public final class Path implements Shape {
+public final class Polyline implements Shape {
 
     private final Operation operation;
     private final boolean closed;
     private final double[] xy;
     private final double[] bulges;
 
-    private Path(Operation operation, boolean closed, double[] xy, double[] bulges) {
+    private Polyline(Operation operation, boolean closed, double[] xy, double[] bulges) {
         if (xy.length % 2 != 0 || xy.length < (closed ? 6 : 4)) {
-            throw new IllegalArgumentException("a path needs x and y of " + (closed ? 3 : 2) + " corners at least");
+            throw new IllegalArgumentException("a polyline needs x and y of " + (closed ? 3 : 2) + " corners at least");
         }
         this.operation = operation;
         this.closed = closed;
@@ -33,10 +33,10 @@ public final class Path implements Shape {
      * @param operation what is done along it
      * @param xy x and y of its corners in millimetres, at least three; counter-clockwise round a part, clockwise round
      *     an opening
-     * @return the path
+     * @return the polyline
      */
-    public static Path closed(Operation operation, double... xy) {
-        return new Path(operation, true, xy, new double[xy.length / 2]);
+    public static Polyline closed(Operation operation, double... xy) {
+        return new Polyline(operation, true, xy, new double[xy.length / 2]);
     }
 
     /**
@@ -47,10 +47,10 @@ public final class Path implements Shape {
      *     an opening
      * @param bulges one for each corner, that of the side from it to the next, or from the last to the first: the tangent
      *     of a quarter of the sweep, above 0 counter-clockwise, 0 for a straight side
-     * @return the path
+     * @return the polyline
      */
-    public static Path closed(Operation operation, double[] xy, double[] bulges) {
-        return new Path(operation, true, xy, bulges);
+    public static Polyline closed(Operation operation, double[] xy, double[] bulges) {
+        return new Polyline(operation, true, xy, bulges);
     }
 
     /**
@@ -58,10 +58,10 @@ public final class Path implements Shape {
      *
      * @param operation what is done along it
      * @param xy x and y of its corners in millimetres, at least two
-     * @return the path
+     * @return the polyline
      */
-    public static Path open(Operation operation, double... xy) {
-        return new Path(operation, false, xy, new double[xy.length / 2]);
+    public static Polyline open(Operation operation, double... xy) {
+        return new Polyline(operation, false, xy, new double[xy.length / 2]);
     }
 
     /**
@@ -71,13 +71,13 @@ public final class Path implements Shape {
      * @param xy x and y of its corners in millimetres, at least two
      * @param bulges one for each corner, that of the side from it to the next, and 0 for the last: the tangent of a quarter
      *     of the sweep, above 0 counter-clockwise, 0 for a straight side
-     * @return the path
+     * @return the polyline
      */
-    public static Path open(Operation operation, double[] xy, double[] bulges) {
+    public static Polyline open(Operation operation, double[] xy, double[] bulges) {
         if (bulges.length > 0 && bulges[bulges.length - 1] != 0) {
             throw new IllegalArgumentException("no side begins at the last corner of an open path");
         }
-        return new Path(operation, false, xy, bulges);
+        return new Polyline(operation, false, xy, bulges);
     }
 
     @Override
