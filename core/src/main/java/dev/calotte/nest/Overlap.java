@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
  */
 final class Overlap {
 
+    /** Bodies that many periods apart come from a step that went astray; nothing there is worth anything. */
+    private static final double FARTHEST = 1e6;
+
     private final Bodies bodies;
     private final double spacing;
     private final boolean[] turning;
@@ -114,6 +117,9 @@ final class Overlap {
     private double repeated(int i, int j) {
         double reach = bodies.radius[i] + bodies.radius[j] + spacing;
         double apart = at[3 * j] - at[3 * i];
+        if (!(Math.abs(apart) < FARTHEST * length)) {
+            return Double.POSITIVE_INFINITY;
+        }
         double sum = 0;
         double first = i == j ? 1 : Math.ceil((-reach - apart) / length);
         for (double shift = first; shift * length <= reach - apart; shift++) {

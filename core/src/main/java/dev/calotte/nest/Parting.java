@@ -8,6 +8,9 @@ final class Parting {
 
     private static final double ROUNDING = 1e-9;
 
+    /** Far above the rounding of places, far below what matters between parts. */
+    private static final double SLACK_MM = 1e-6;
+
     /** Of more bodies it is not remembered which side kept each pair apart. */
     private static final int MOST_REMEMBERED = 1000;
 
@@ -97,7 +100,7 @@ final class Parting {
         double[] qx = bodies.x[j];
         double[] qy = bodies.y[j];
         for (int c = 0; c < qx.length; c++) {
-            if (ax * qx[c] + ay * qy[c] + offset < spacing) {
+            if (!(ax * qx[c] + ay * qy[c] + offset >= spacing)) {
                 return false;
             }
         }
@@ -123,10 +126,10 @@ final class Parting {
             double offset = ax * (shift - px[s]) - ay * py[s];
             double least = Double.POSITIVE_INFINITY;
             int lowest = 0;
-            // a side with a corner nearer than what is known already cannot be better
+            // a side with a corner nearer than what is known already cannot be better; places may be no numbers
             for (int c = 0; c < qx.length && least + offset > gap; c++) {
                 double reach = ax * qx[c] + ay * qy[c];
-                if (reach < least) {
+                if (!(reach >= least)) {
                     least = reach;
                     lowest = c;
                 }
@@ -147,14 +150,15 @@ final class Parting {
 
     /** How far the other body, moved, is from the owner of the side that parts them best, if they do not overlap. */
     double distance(int i, int j, double move) {
-        // that side and that corner are no farther apart than that, which leaves little to be looked at
-        nearest = cornerToSide(i, j, move) * (1 + ROUNDING);
+        double known = cornerToSide(i, j, move);
+        // what is farther than that side and that corner need not be looked at, but for rounding
+        nearest = (known + SLACK_MM) * (known + SLACK_MM);
         nearest(i, j, -move, false);
         nearest(j, i, move, true);
-        return Math.sqrt(nearest);
+        return Math.min(known, Math.sqrt(nearest));
     }
 
-    /** The square of the distance of the side of i and the corner of j. */
+    /** The distance of the side of i from the corner of j, between their nearest points. */
     private double cornerToSide(int i, int j, double move) {
         int t = side + 1 == bodies.x[i].length ? 0 : side + 1;
         double ux = bodies.x[i][t] - bodies.x[i][side];
@@ -162,9 +166,13 @@ final class Parting {
         double vx = bodies.x[j][corner] + move - bodies.x[i][side];
         double vy = bodies.y[j][corner] - bodies.y[i][side];
         double share = Math.max(0, Math.min(1, (ux * vx + uy * vy) / (ux * ux + uy * uy)));
+        fromX = bodies.x[i][side] + share * ux;
+        fromY = bodies.y[i][side] + share * uy;
+        toX = bodies.x[j][corner];
+        toY = bodies.y[j][corner];
         double dx = vx - share * ux;
         double dy = vy - share * uy;
-        return dx * dx + dy * dy;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /**
