@@ -124,31 +124,26 @@ class PlanCheckTest {
         assertThat(found(firstPart(change))).containsExactly("MOVED " + AT_FIRST);
     }
 
+    /** What is said of the first part, moved along until its left end is at x. */
+    private static String outside(double x) {
+        double by = x - FIRST.outline().least().getX();
+        List<Finding> found =
+                Found.list(findings -> PlanCheck.of(DOME, firstPart(p -> shifted(p, by, 0)), findings)).stream()
+                        .filter(each -> each.fault() == Fault.OUTSIDE)
+                        .toList();
+        assertThat(found).singleElement().extracting(Finding::place).isEqualTo(AT_FIRST);
+        return found.get(0).what();
+    }
+
     @Test
     void aPartBeyondTheStockIsFound() {
-        double x = -FIRST.outline().least().getX() - 30;
-        List<Finding> found = Found.list(findings -> PlanCheck.of(DOME, firstPart(p -> shifted(p, x, 0)), findings));
-        assertThat(found)
-                .filteredOn(each -> each.fault() == Fault.OUTSIDE)
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.place()).isEqualTo(AT_FIRST);
-                    assertThat(finding.what()).isEqualTo("it reaches 30 mm beyond the stock.");
-                });
+        assertThat(outside(-30)).isEqualTo("it reaches 30 mm beyond the stock.");
     }
 
     @Test
     void aPartInTheMarginIsFound() {
-        double x = RecordedCovers.MARGIN_MM - 2 - FIRST.outline().least().getX();
-        List<Finding> found = Found.list(findings -> PlanCheck.of(DOME, firstPart(p -> shifted(p, x, 0)), findings));
-        assertThat(found)
-                .filteredOn(each -> each.fault() == Fault.OUTSIDE)
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.place()).isEqualTo(AT_FIRST);
-                    assertThat(finding.what())
-                            .isEqualTo("it lies 3 mm from the edge of the stock, less than the margin of 5 mm.");
-                });
+        assertThat(outside(RecordedCovers.MARGIN_MM - 2))
+                .isEqualTo("it lies 3 mm from the edge of the stock, less than the margin of 5 mm.");
     }
 
     /** The hollow corner of the stock is at 1500, 1500; what covers it is nowhere outside the corners' bounding box. */
