@@ -1,13 +1,16 @@
 package dev.calotte.threads;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.IntFunction;
 
 /**
  * Threads that share pieces of work that do not know of each other.
@@ -46,15 +49,12 @@ public record Crew(int threads) {
         ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, work.size())));
         try {
             List<T> results = new ArrayList<>();
-            for (Future<T> result : pool.invokeAll(work)) {
-                results.add(result.get());
+            for (Future<T> future : pool.invokeAll(work)) {
+                results.add(result(future));
             }
             return Collections.unmodifiableList(results);
         } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("the work was interrupted", stopped);
-        } catch (ExecutionException failed) {
-            throw unchecked(failed.getCause());
+            throw interrupted(stopped);
         } finally {
             pool.shutdownNow();
         }
@@ -112,6 +112,74 @@ public record Crew(int threads) {
             });
         }
         all(work);
+    }
+
+    /**
+     * What becomes of a thing that was made.
+     *
+     * @param <T> what was made
+     * @param <E> what may go wrong
+     */
+    public interface Taker<T, E extends Exception> {
+        /**
+         * Takes it.
+         *
+         * @param thing what was made
+         * @throws E if it cannot be taken
+         */
+        void take(T thing) throws E;
+    }
+
+    /**
+     * Makes things that stand in a row, and takes each in its turn, on the thread that calls, while others make the next
+     * few. A thing that cannot be made is told when its turn comes, so that all before it were taken.
+     *
+     * @param count how many things there are
+     * @param make makes a thing by its number; must not mind that others are made meanwhile
+     * @param taker takes them, in order
+     * @param <T> what is made
+     * @param <E> what taking may throw
+     * @throws E if a thing cannot be taken; what makes a thing fail is thrown as it is
+     * @throws IllegalStateException if the thread is interrupted
+     */
+    public <T, E extends Exception> void inTurn(int count, IntFunction<T> make, Taker<T, E> taker) throws E {
+        if (threads == 1) {
+            for (int i = 0; i < count; i++) {
+                taker.take(make.apply(i));
+            }
+            return;
+        }
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            Deque<Future<T>> made = new ArrayDeque<>();
+            for (int i = 0; i < count; i++) {
+                int number = i;
+                made.add(pool.submit(() -> make.apply(number)));
+                if (made.size() > 2 * threads) {
+                    taker.take(result(made.remove()));
+                }
+            }
+            while (!made.isEmpty()) {
+                taker.take(result(made.remove()));
+            }
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static <T> T result(Future<T> made) {
+        try {
+            return made.get();
+        } catch (InterruptedException stopped) {
+            throw interrupted(stopped);
+        } catch (ExecutionException failed) {
+            throw unchecked(failed.getCause());
+        }
+    }
+
+    private static IllegalStateException interrupted(InterruptedException stopped) {
+        Thread.currentThread().interrupt();
+        return new IllegalStateException("the work was interrupted", stopped);
     }
 
     private static RuntimeException unchecked(Throwable cause) {

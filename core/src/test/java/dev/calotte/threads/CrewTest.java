@@ -2,13 +2,16 @@ package dev.calotte.threads;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -55,6 +58,66 @@ class CrewTest {
                     assertThat(worked.get(i)).isEqualTo(1);
                 }
             }
+        }
+    }
+
+    @Test
+    void thingsAreTakenInTurnByTheThreadThatAsks() {
+        for (int threads : new int[] {1, 2, 3}) {
+            for (int count : new int[] {0, 1, 5, 1000}) {
+                List<Integer> taken = new ArrayList<>();
+                Thread asking = Thread.currentThread();
+                new Crew(threads).inTurn(count, i -> i, thing -> {
+                    assertThat(Thread.currentThread()).isSameAs(asking);
+                    taken.add(thing);
+                });
+                assertThat(taken)
+                        .containsExactlyElementsOf(
+                                IntStream.range(0, count).boxed().toList());
+            }
+        }
+    }
+
+    /** However many there are and however slowly they are taken. */
+    @Test
+    void fewThingsWaitForTheirTurn() {
+        AtomicInteger waiting = new AtomicInteger();
+        AtomicInteger most = new AtomicInteger();
+        new Crew(2)
+                .inTurn(
+                        1000,
+                        i -> {
+                            most.accumulateAndGet(waiting.incrementAndGet(), Math::max);
+                            return i;
+                        },
+                        thing -> waiting.decrementAndGet());
+        assertThat(most).hasValueBetween(1, 6);
+        assertThat(waiting).hasValue(0);
+    }
+
+    @Test
+    void whatCannotBeMadeIsToldInItsTurn() {
+        for (int threads : new int[] {1, 3}) {
+            List<Integer> taken = new ArrayList<>();
+            assertThatExceptionOfType(ArithmeticException.class)
+                    .isThrownBy(() -> new Crew(threads).inTurn(10, i -> 12 / (4 - i), taken::add));
+            assertThat(taken).containsExactly(3, 4, 6, 12);
+        }
+    }
+
+    @Test
+    void whatCannotBeTakenEndsTheWork() {
+        for (int threads : new int[] {1, 3}) {
+            List<Integer> taken = new ArrayList<>();
+            assertThatIOException()
+                    .isThrownBy(() -> new Crew(threads).inTurn(10, i -> i, i -> {
+                        if (i == 2) {
+                            throw new IOException("disk full");
+                        }
+                        taken.add(i);
+                    }))
+                    .withMessage("disk full");
+            assertThat(taken).containsExactly(0, 1);
         }
     }
 

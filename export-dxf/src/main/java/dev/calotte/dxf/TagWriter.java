@@ -8,7 +8,8 @@ import java.io.OutputStream;
 final class TagWriter {
 
     private static final String LINE_END = "\r\n";
-    private static final int FULL = 1 << 16;
+    /** As long as most files are. */
+    private static final int SHORT = 1 << 14;
 
     /** What stands round x and y of a place in the plane. */
     private static final TextBuffer BEFORE_X = words("10", "");
@@ -17,7 +18,7 @@ final class TagWriter {
     private static final TextBuffer BEHIND_Y = words("", "30", "0.0", "");
 
     private final OutputStream out;
-    private final TextBuffer pending = new TextBuffer(FULL + 512);
+    private final TextBuffer pending = new TextBuffer(SHORT);
 
     TagWriter(OutputStream out) {
         this.out = out;
@@ -64,7 +65,7 @@ final class TagWriter {
     /** Writes tags that were put into words before. */
     void add(TextBuffer words) throws IOException {
         pending.add(words);
-        drainIfFull();
+        pending.drainIfFull(out);
     }
 
     /** Lines of a file; the last is not ended. */
@@ -84,13 +85,7 @@ final class TagWriter {
 
     private void end() throws IOException {
         pending.add(LINE_END);
-        drainIfFull();
-    }
-
-    private void drainIfFull() throws IOException {
-        if (pending.size() >= FULL) {
-            drain();
-        }
+        pending.drainIfFull(out);
     }
 
     private void drain() throws IOException {

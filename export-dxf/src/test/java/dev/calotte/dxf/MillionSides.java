@@ -28,7 +28,7 @@ final class MillionSides {
         for (Dialect dialect : Dialect.values()) {
             CountingStream out = new CountingStream();
             new DxfWriter(dialect).write(drawing, out);
-            if (out.count() < 20L * OUTLINES * CORNERS || out.largest() > 100_000) {
+            if (out.count() < 20L * OUTLINES * CORNERS || out.largest() > 1_000_000) {
                 throw new IllegalStateException(out.count() + " bytes, " + out.largest() + " at once");
             }
         }

@@ -1,5 +1,6 @@
 package dev.calotte.stl;
 
+import dev.calotte.threads.Crew;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.lang.invoke.MethodHandles;
@@ -14,13 +15,12 @@ final class FacetWriter {
     private static final int HEADER = 80;
     private static final int FACET = 50;
     private static final int PLACE = 3 * Float.BYTES;
-    private static final int BUFFERED = 1280 * FACET;
+    /** Facets that are packed and written at once: systems keep half a megabyte more quickly than ten times a tenth of it. */
+    private static final int PIECE = 10_000;
 
     private static final VarHandle FLOAT = MethodHandles.byteArrayViewVarHandle(float[].class, ByteOrder.LITTLE_ENDIAN);
 
     private final OutputStream out;
-    private final byte[] bytes = new byte[BUFFERED];
-    private final Cross cross = new Cross();
 
     FacetWriter(OutputStream out) {
         this.out = out;
@@ -32,16 +32,8 @@ final class FacetWriter {
                 .put(header(part, surface.extent()))
                 .putInt(surface.size())
                 .array());
-        int at = 0;
-        for (int i = 0; i < surface.size(); i++) {
-            put(surface, i, at);
-            at += FACET;
-            if (at == BUFFERED) {
-                out.write(bytes, 0, at);
-                at = 0;
-            }
-        }
-        out.write(bytes, 0, at);
+        int pieces = (surface.size() + PIECE - 1) / PIECE;
+        Crew.forMany(surface.size()).inTurn(pieces, piece -> packed(surface, piece), out::write);
         out.flush();
     }
 
@@ -59,15 +51,26 @@ final class FacetWriter {
     }
 
     /** The attribute at the end of each facet stays 0. */
-    private void put(Surface surface, int facet, int at) {
+    private static byte[] packed(Surface surface, int piece) {
+        int from = piece * PIECE;
+        int count = Math.min(PIECE, surface.size() - from);
+        byte[] bytes = new byte[count * FACET];
+        Cross cross = new Cross();
+        for (int i = 0; i < count; i++) {
+            put(surface, from + i, cross, bytes, i * FACET);
+        }
+        return bytes;
+    }
+
+    private static void put(Surface surface, int facet, Cross cross, byte[] bytes, int at) {
         Place normal = surface.normal(facet, cross);
-        put(normal.x(), normal.y(), normal.z(), at);
+        put(normal.x(), normal.y(), normal.z(), bytes, at);
         for (int k = 0; k < 3; k++) {
-            put(surface.at(facet, k, 0), surface.at(facet, k, 1), surface.at(facet, k, 2), at + (k + 1) * PLACE);
+            put(surface.at(facet, k, 0), surface.at(facet, k, 1), surface.at(facet, k, 2), bytes, at + (k + 1) * PLACE);
         }
     }
 
-    private void put(float x, float y, float z, int at) {
+    private static void put(float x, float y, float z, byte[] bytes, int at) {
         FLOAT.set(bytes, at, x);
         FLOAT.set(bytes, at + Float.BYTES, y);
         FLOAT.set(bytes, at + 2 * Float.BYTES, z);

@@ -13,10 +13,11 @@ final class Xml {
     /** A tenth of a micrometre. */
     static final int DECIMALS = 4;
 
-    private static final int FULL = 1 << 16;
+    /** As long as most files are. */
+    private static final int SHORT = 1 << 14;
 
     private final OutputStream out;
-    private final TextBuffer pending = new TextBuffer(FULL + 512).add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    private final TextBuffer pending = new TextBuffer(SHORT).add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
     private final Deque<String> open = new ArrayDeque<>();
     private boolean inTag;
 
@@ -59,7 +60,7 @@ final class Xml {
         finishTag();
         newLine();
         words.accept(pending);
-        drainIfFull();
+        pending.drainIfFull(out);
     }
 
     /** Ends the element that is open. */
@@ -72,7 +73,7 @@ final class Xml {
             newLine();
             pending.add("</").add(element).add('>');
         }
-        drainIfFull();
+        pending.drainIfFull(out);
         return this;
     }
 
@@ -82,7 +83,7 @@ final class Xml {
         XmlText.add(pending, text);
         pending.add("</").add(open.pop()).add('>');
         inTag = false;
-        drainIfFull();
+        pending.drainIfFull(out);
         return this;
     }
 
@@ -104,12 +105,6 @@ final class Xml {
         pending.add('\n');
         for (int depth = open.size(); depth > 0; depth--) {
             pending.add("  ");
-        }
-    }
-
-    private void drainIfFull() throws IOException {
-        if (pending.size() >= FULL) {
-            drain();
         }
     }
 
