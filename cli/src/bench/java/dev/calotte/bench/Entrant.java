@@ -6,7 +6,7 @@ import java.time.Duration;
 import java.util.Locale;
 
 /**
- * Does a piece of work in a process of its own, some times to get warm and then as often as is counted, and prints for
+ * Does a piece of work in a process of its own, some seconds to get warm and then as often as is counted, and prints for
  * each of these the seconds on the clock, those of the processors, and what the work gave. Scripts of peers print the
  * same.
  */
@@ -17,12 +17,13 @@ public final class Entrant {
     /**
      * Runs.
      *
-     * @param words name of the work, folder to write to, runs to get warm, runs that count
+     * @param words name of the work, folder to write to, seconds to get warm, runs that count
      * @throws IOException if something cannot be written
      */
     public static void main(String... words) throws IOException {
         Work work = Work.named(words[0], Path.of(words[1]));
-        for (int i = Integer.parseInt(words[2]); i > 0; i--) {
+        long warm = System.nanoTime() + 1_000_000_000L * Integer.parseInt(words[2]);
+        while (System.nanoTime() < warm) {
             work.run();
         }
         for (int i = Integer.parseInt(words[3]); i > 0; i--) {
