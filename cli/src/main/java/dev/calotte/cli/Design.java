@@ -10,8 +10,6 @@ import dev.calotte.caution.Circumstances.Clad;
 import dev.calotte.choose.BarNeeds;
 import dev.calotte.choose.Resizing;
 import dev.calotte.choose.StockCurve;
-import dev.calotte.choose.WidestFor;
-import dev.calotte.choose.WidestFrom;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
 import dev.calotte.dome.Dome;
@@ -21,7 +19,6 @@ import dev.calotte.drawing.Subject;
 import dev.calotte.model.ModelNotes;
 import dev.calotte.nest.BarPlan;
 import dev.calotte.parts.JoineryNotes;
-import dev.calotte.parts.LongestCut;
 import dev.calotte.parts.Parts;
 import dev.calotte.parts.RiserWall;
 import dev.calotte.solid.Jigs;
@@ -42,8 +39,7 @@ import java.util.stream.Stream;
  * @param bars how its struts are cut from bars, if the brief names them
  * @param barCurve what its struts take of the bars in sizes nearby, if they can be tried quickly
  * @param covers its covers, how they are cut and how that fits their stock
- * @param widest what limits the size, where a cover decides it
- * @param widestFrom the size and the plan that it was found with, where the supply of a stock decides it
+ * @param found its size, and what decided it
  * @param bill what it takes, with spares
  * @param cautions what to mind
  */
@@ -55,8 +51,7 @@ public record Design(
         Optional<BarPlan> bars,
         Optional<StockCurve> barCurve,
         List<CoverDesign> covers,
-        Optional<WidestFor> widest,
-        Optional<WidestFrom> widestFrom,
+        FoundSize found,
         Bill bill,
         List<Caution> cautions) {
 
@@ -139,37 +134,21 @@ public record Design(
      * @return the design
      */
     static Design of(Project project, int steps) {
-        Optional<WidestFor> widest = CoverDesigns.widest(project);
-        Optional<WidestFrom> widestFrom = CoverDesigns.widestFrom(project);
-        Size size = widest.map(WidestFor::size)
-                .or(() -> widestFrom.map(WidestFrom::size))
-                .or(() -> longestCut(project))
-                .orElse(project.dome().size());
-        Parts parts = new SizedParts(project).apply(size);
+        FoundSize found = FoundSize.of(project);
+        Parts parts = new SizedParts(project).apply(found.size());
         // a way of patches that cannot be is refused before anything else is made
         project.assembly().way().ifPresent(way -> project.assembly().patches(parts));
         Dome dome = parts.dome();
         Optional<RiserWall> riser =
                 project.riserMm() > 0 ? Optional.of(RiserWall.of(dome, project.riserMm())) : Optional.empty();
-        Resizing resizing = resizing(project, size);
-        List<CoverDesign> covers = new CoverDesigns(project, widestFrom).of(parts, resizing, steps);
+        Resizing resizing = resizing(project, found.size());
+        List<CoverDesign> covers = new CoverDesigns(project, parts, steps).of(found.widestFrom(), resizing);
         PrintCheck.check(project, parts, covers);
         Optional<BarPlan> bars =
                 project.bars().isEmpty() ? Optional.empty() : Optional.of(BarNeeds.plan(parts, project.bars()));
         Optional<StockCurve> barCurve = bars.flatMap(plan -> StockCurve.ofBars(plan, project.bars(), resizing));
         Bill bill = Bill.of(needs(project, parts, riser, bars, covers));
-        return new Design(
-                project,
-                dome,
-                parts,
-                riser,
-                bars,
-                barCurve,
-                covers,
-                widest,
-                widestFrom,
-                bill,
-                cautions(project, parts));
+        return new Design(project, dome, parts, riser, bars, barCurve, covers, found, bill, cautions(project, parts));
     }
 
     private static List<Caution> cautions(Project project, Parts parts) {
@@ -210,11 +189,5 @@ public record Design(
         UnitSystem units = project.units();
         double unit = size.measure() == Size.Measure.FLOOR_AREA ? units.leastAreaMm2() : units.leastLengthMm();
         return new Resizing(new SizedParts(project), size, unit, !widest);
-    }
-
-    private static Optional<Size> longestCut(Project project) {
-        return project.size() instanceof SizeWish.LongestCut wish
-                ? Optional.of(LongestCut.size(project.dome(), project.joinery(), wish.mm()))
-                : Optional.empty();
     }
 }

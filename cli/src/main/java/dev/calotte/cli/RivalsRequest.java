@@ -1,6 +1,5 @@
 package dev.calotte.cli;
 
-import dev.calotte.choose.WidestFor;
 import dev.calotte.cli.brief.Covering;
 import dev.calotte.cli.brief.Project;
 import dev.calotte.cli.brief.SizeWish;
@@ -12,7 +11,6 @@ import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Size;
 import dev.calotte.dome.Size.Measure;
 import dev.calotte.dome.Strut;
-import dev.calotte.parts.LongestCut;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.util.Optional;
@@ -26,26 +24,12 @@ final class RivalsRequest {
 
     RivalsRequest(Project project) {
         this.project = project;
-        this.own = own(project);
+        this.own = project.dome().withSize(FoundSize.of(project).size());
         this.dome = Dome.of(own);
     }
 
     Dome dome() {
         return dome;
-    }
-
-    private static DomeSpec own(Project project) {
-        DomeSpec spec = project.dome();
-        if (project.size() instanceof SizeWish.Given) {
-            return spec;
-        }
-        if (project.size() instanceof SizeWish.LongestCut wish) {
-            return spec.withSize(LongestCut.size(spec, project.joinery(), wish.mm()));
-        }
-        Optional<WidestFor> widest = CoverDesigns.widest(project);
-        return widest.map(WidestFor::size)
-                .map(spec::withSize)
-                .orElseGet(() -> Design.of(project, 0).dome().spec());
     }
 
     Request of(Same same, Optional<String> cover) {

@@ -39,11 +39,11 @@ final class CoverLines {
 
     static List<String> of(Design design) {
         List<String> lines = new ArrayList<>();
-        design.widest().ifPresent(widest -> {
+        design.found().widest().ifPresent(widest -> {
             lines.add("");
             lines.add("Size: as large as the stock allows; " + widest.limiting() + " just fits.");
         });
-        design.widestFrom().ifPresent(from -> {
+        design.found().widestFrom().ifPresent(from -> {
             lines.add("");
             lines.addAll(ShowPage.wrapped(0, widestFrom(from, design)));
         });
