@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,6 +65,16 @@ public abstract class ExporterContract {
                         .map(name -> name.substring(0, name.lastIndexOf('.')))
                         .distinct()
                         .toList());
+    }
+
+    @Test
+    void exportedPackagesSayThatNothingIsNull() throws IOException, ClassNotFoundException {
+        for (ModuleDescriptor.Exports exported : services.descriptor().exports()) {
+            Class<?> info = Class.forName(exported.source() + ".package-info");
+            assertThat(info.getAnnotation(NullMarked.class))
+                    .as(exported.source())
+                    .isNotNull();
+        }
     }
 
     /** Turkish has letters of its own for i, German a comma in numbers, Arabic digits of its own. */
