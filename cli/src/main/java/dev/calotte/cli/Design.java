@@ -101,7 +101,10 @@ public record Design(
                         parts.notes(),
                         riser.map(RiserWall::notes).orElse(List.of()),
                         JoineryNotes.of(parts, project.units()),
-                        project.jigs().map(jigs -> Jigs.notes(parts, jigs)).orElse(List.of()),
+                        project.extras()
+                                .jigs()
+                                .map(jigs -> Jigs.notes(parts, jigs))
+                                .orElse(List.of()),
                         modelNotes())
                 .flatMap(List::stream)
                 .toList();
@@ -117,7 +120,10 @@ public record Design(
     }
 
     private List<String> modelNotes() {
-        return project.model().map(model -> ModelNotes.of(parts, model)).orElse(List.of());
+        return project.extras()
+                .model()
+                .map(model -> ModelNotes.of(parts, model))
+                .orElse(List.of());
     }
 
     private List<String> fittingNote() {
@@ -159,8 +165,8 @@ public record Design(
                 parts,
                 covers,
                 project.assembly().raise(),
-                project.jigs().isPresent(),
-                project.model().isPresent()));
+                project.extras().jigs().isPresent(),
+                project.extras().model().isPresent()));
     }
 
     /**

@@ -15,7 +15,6 @@ import dev.calotte.nest.Layout;
 import dev.calotte.output.Contents;
 import dev.calotte.output.CutCheck;
 import dev.calotte.output.Documents;
-import dev.calotte.output.Extras;
 import dev.calotte.threads.Crew;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -92,7 +91,7 @@ final class MakeCommand implements Callable<Integer> {
         Path target = out == null ? Path.of(nameOf(brief)) : out;
         List<String> written = new ArrayList<>();
         ResultFolder.write(target, folder -> {
-            if (design.project().wants(Section.TABLES)) {
+            if (design.project().output().wants(Section.TABLES)) {
                 addTables(design, folder);
             }
             addDocuments(design, text.source(), folder);
@@ -133,15 +132,18 @@ final class MakeCommand implements Callable<Integer> {
     private void addDocuments(Design design, String source, ResultFolder folder) {
         Exporters exporters = Exporters.installed();
         Contents contents = contents(design, source);
-        if (design.project().wants(Section.DXF) || design.project().wants(Section.SVG)) {
-            CutCheck.check(contents, design.project().finish().contours());
+        if (design.project().output().wants(Section.DXF)
+                || design.project().output().wants(Section.SVG)) {
+            CutCheck.check(contents, design.project().output().finish().contours());
         }
         List<Callable<Integer>> work = new ArrayList<>();
         for (Document document : Documents.of(contents)) {
             for (Exporter exporter : exporters.accepting(document)) {
                 if (wants(design, exporter)) {
-                    work.add(() ->
-                            add(exporter.renditions(document, design.project().finish()), folder));
+                    work.add(() -> add(
+                            exporter.renditions(
+                                    document, design.project().output().finish()),
+                            folder));
                 }
             }
         }
@@ -157,9 +159,9 @@ final class MakeCommand implements Callable<Integer> {
                                 .map(CoverDesign::plan)
                                 .flatMap(Optional::stream)
                                 .toList())
-                .withKerf(project.kerfMm())
-                .with(new Extras(Optional.of(project.print()), project.model(), project.jigs()));
-        return project.wants(Section.BOOK) && hasPictures(design)
+                .withKerf(project.output().kerfMm())
+                .with(project.extras());
+        return project.output().wants(Section.BOOK) && hasPictures(design)
                 ? contents.with(BookMatter.of(design, source, spec.root().version()[0]))
                 : contents;
     }
@@ -181,7 +183,7 @@ final class MakeCommand implements Callable<Integer> {
     }
 
     private static boolean wants(Design design, Exporter exporter) {
-        return design.project().files().stream()
+        return design.project().output().files().stream()
                 .anyMatch(section -> section.name().toLowerCase(Locale.ROOT).equals(exporter.format()));
     }
 }

@@ -20,8 +20,9 @@ final class PrintCheck {
     /** Tells all that cannot be printed at once. */
     static void check(Project project, Parts parts, List<CoverDesign> covers) {
         PrintCheck check = new PrintCheck();
-        check.tried(() -> PrintModels.check(parts.dome(), project.print()));
-        project.jigs()
+        project.extras().print().ifPresent(print -> check.tried(() -> PrintModels.check(parts.dome(), print)));
+        project.extras()
+                .jigs()
                 .ifPresent(jigs -> check.tried(() -> Jigs.of(
                         project.title(),
                         parts,

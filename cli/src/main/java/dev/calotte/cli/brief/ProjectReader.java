@@ -3,6 +3,7 @@ package dev.calotte.cli.brief;
 import dev.calotte.assembly.AssemblySpec;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.export.Finish;
+import dev.calotte.output.Extras;
 import dev.calotte.problem.Problem.Code;
 import dev.calotte.solid.JigSpec;
 import dev.calotte.units.UnitSystem;
@@ -64,14 +65,10 @@ final class ProjectReader {
                 frame.bars(),
                 wish,
                 covers,
-                model.print(),
-                model.spec(),
-                jigs,
-                kerfMm,
+                new Extras(Optional.of(model.print()), model.spec(), jigs),
                 top.read("spares", USUAL_SPARES, Numbers::share),
                 assembly,
-                finish,
-                files());
+                new Output(kerfMm, finish, files()));
     }
 
     private List<Covering> covers() {

@@ -29,7 +29,7 @@ public final class BookMatter {
                 design.cautions(),
                 design.notes(),
                 stockNotes(design),
-                design.project().jigs().isPresent(),
+                design.project().extras().jigs().isPresent(),
                 source,
                 program);
     }

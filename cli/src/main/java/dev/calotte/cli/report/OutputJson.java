@@ -16,13 +16,14 @@ import java.util.Map;
 record OutputJson(JsonWriter json) {
 
     void write(Project project) throws IOException {
-        Finish finish = project.finish();
+        Finish finish = project.output().finish();
         Contours contours = finish.contours();
-        json.texts("files", project.files().stream().map(OutputJson::word).toList());
+        json.texts(
+                "files", project.output().files().stream().map(OutputJson::word).toList());
         for (Map.Entry<String, List<String>> format : finish.dialects().entrySet()) {
             json.texts(format.getKey(), format.getValue());
         }
-        json.number("kerf", project.kerfMm());
+        json.number("kerf", project.output().kerfMm());
         json.text("start", word(contours.start()));
         if (contours.flattenMm().isPresent()) {
             json.number("flatten", contours.flattenMm().getAsDouble());

@@ -22,6 +22,7 @@ import dev.calotte.model.Board;
 import dev.calotte.model.Card;
 import dev.calotte.model.ModelKind;
 import dev.calotte.model.ModelSpec;
+import dev.calotte.output.Extras;
 import dev.calotte.parts.Joinery;
 import dev.calotte.solid.PrintSpec;
 import dev.calotte.sphere.Breakdown;
@@ -59,14 +60,15 @@ class BriefTextTest {
                         List.of(),
                         new SizeWish.Given(dome.size()),
                         List.of(),
-                        PrintSpec.body(12.5),
-                        Optional.empty(),
-                        Optional.empty(),
-                        0,
+                        new Extras(Optional.of(PrintSpec.body(12.5)), Optional.empty(), Optional.empty()),
                         0.05,
                         AssemblySpec.USUAL,
-                        Finish.PLAIN.withDialects("dxf", List.of("polyline")).withDialects("stl", List.of("binary")),
-                        List.of(Section.TABLES, Section.STL)));
+                        new Output(
+                                0,
+                                Finish.PLAIN
+                                        .withDialects("dxf", List.of("polyline"))
+                                        .withDialects("stl", List.of("binary")),
+                                List.of(Section.TABLES, Section.STL))));
         assertThat(BriefText.read(path).source()).isEqualTo(Files.readString(path));
     }
 
@@ -99,6 +101,7 @@ class BriefTextTest {
     @Test
     void operationsHaveColoursByNameOrDigits() {
         Finish finish = project(Briefs.LEAST + "output: { operations: { cut: blue, score: '#00C0ff' } }\n")
+                .output()
                 .finish();
         assertThat(finish.stroke(Operation.CUT_OUTER)).isEqualTo(new Colour(0, 0, 255));
         assertThat(finish.stroke(Operation.CUT_INNER)).isEqualTo(new Colour(0, 0, 255));
@@ -108,33 +111,39 @@ class BriefTextTest {
 
     @Test
     void aCutHasAWidth() {
-        assertThat(project(Briefs.LEAST + "output: { kerf: 0.15 mm }\n").kerfMm())
+        assertThat(project(Briefs.LEAST + "output: { kerf: 0.15 mm }\n")
+                        .output()
+                        .kerfMm())
                 .isEqualTo(0.15);
-        assertThat(project(Briefs.LEAST + "output: { kerf: 0 mm }\n").kerfMm()).isZero();
+        assertThat(project(Briefs.LEAST + "output: { kerf: 0 mm }\n").output().kerfMm())
+                .isZero();
         assertThat(project(Briefs.LEAST + """
                 output: { kerf: 0.2 mm }
                 covers: [{ name: a, stock: { sheet: [2 m, 1 m], margin: 0.1 mm }, spacing: 0.2 mm }, { name: b }]
-                """).kerfMm()).isEqualTo(0.2);
+                """).output().kerfMm()).isEqualTo(0.2);
     }
 
     @Test
     void linesForMachinesHaveAWidth() {
         assertThat(project(Briefs.LEAST + "output: { line-width: 0.01 mm }\n")
+                        .output()
                         .finish()
                         .lineMm())
                 .hasValue(0.01);
-        assertThat(project(Briefs.LEAST).finish().lineMm()).isEmpty();
+        assertThat(project(Briefs.LEAST).output().finish().lineMm()).isEmpty();
     }
 
     @Test
     void contoursAreThoseOfTheMachine() {
-        assertThat(project(Briefs.LEAST).finish().contours()).isEqualTo(Contours.PLAIN);
+        assertThat(project(Briefs.LEAST).output().finish().contours()).isEqualTo(Contours.PLAIN);
         assertThat(project(Briefs.LEAST
                                 + "output: { start: edge, flatten: 0.05 mm, shared-edges: each, closing: corner }\n")
+                        .output()
                         .finish()
                         .contours())
                 .isEqualTo(new Contours(Start.EDGE, OptionalDouble.of(0.05), SharedEdges.EACH, Closing.CORNER));
         assertThat(project(Briefs.LEAST + "output: { start: corner, shared-edges: once }\n")
+                        .output()
                         .finish()
                         .contours())
                 .isEqualTo(new Contours(Start.CORNER, OptionalDouble.empty(), SharedEdges.ONCE, Closing.FLAG));
@@ -142,8 +151,10 @@ class BriefTextTest {
 
     @Test
     void aModelIsCutWhereTheBriefSaysOfWhat() {
-        assertThat(project(Briefs.LEAST + "model: { scale: 1:15 }\n").model()).isEmpty();
+        assertThat(project(Briefs.LEAST + "model: { scale: 1:15 }\n").extras().model())
+                .isEmpty();
         assertThat(project(Briefs.LEAST + "model: { sheet: [600, 300], thickness: 3 }\n")
+                        .extras()
                         .model())
                 .contains(ModelSpec.of(20, Board.of(600, 300, 3, 0)));
         assertThat(project(Briefs.LEAST + """
@@ -157,7 +168,7 @@ class BriefTextTest {
                           card: [297 mm, 210 mm]
                           tab: 7 mm
                           kind: [panels, slotted]
-                        """).model())
+                        """).extras().model())
                 .contains(new ModelSpec(
                         12.5,
                         new Board(609.6, 304.8, 3.175, 0.2, -0.05, OptionalDouble.of(24)),
@@ -167,9 +178,12 @@ class BriefTextTest {
 
     @Test
     void templatesAreForThePaperAtHand() {
-        assertThat(project(Briefs.LEAST + "output: { page: Letter }\n").finish().page())
+        assertThat(project(Briefs.LEAST + "output: { page: Letter }\n")
+                        .output()
+                        .finish()
+                        .page())
                 .isEqualTo(PageSize.LETTER);
-        assertThat(project(Briefs.LEAST).finish().page()).isEqualTo(PageSize.A4);
+        assertThat(project(Briefs.LEAST).output().finish().page()).isEqualTo(PageSize.A4);
     }
 
     @Test
@@ -194,9 +208,9 @@ class BriefTextTest {
         assertThat(project.units()).isEqualTo(UnitSystem.METRIC);
         assertThat(project.dome()).isEqualTo(DomeSpec.of(Solid.ICOSAHEDRON, Breakdown.of(3), Size.radius(3000)));
         assertThat(project.joinery()).isEqualTo(Joinery.nodeToNode());
-        assertThat(project.print().scale()).isEqualTo(20);
-        assertThat(project.files()).containsExactly(Section.values());
-        assertThat(project.wants(Section.DXF)).isTrue();
+        assertThat(project.extras().print().orElseThrow().scale()).isEqualTo(20);
+        assertThat(project.output().files()).containsExactly(Section.values());
+        assertThat(project.output().wants(Section.DXF)).isTrue();
     }
 
     @ParameterizedTest
@@ -271,7 +285,8 @@ class BriefTextTest {
 
     @Test
     void filesComeInTheirOwnOrder() {
-        assertThat(project("files: [svg, dxf]\n" + Briefs.LEAST).files()).containsExactly(Section.DXF, Section.SVG);
+        assertThat(project("files: [svg, dxf]\n" + Briefs.LEAST).output().files())
+                .containsExactly(Section.DXF, Section.SVG);
     }
 
     @Test
