@@ -4,7 +4,6 @@ import dev.calotte.compare.Column;
 import dev.calotte.sphere.Solid;
 import dev.calotte.sphere.Spacing;
 import dev.calotte.sphere.Up;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -26,65 +25,70 @@ final class Choices {
         }
     }
 
-    private static <T> T of(String text, List<T> all) {
-        return all.stream()
-                .filter(each -> word(each).equals(text))
-                .findFirst()
-                .orElseThrow(() -> new TypeConversionException("there is no such choice as '" + text + "': write "
-                        + all.stream().map(Choices::word).collect(Collectors.joining(", ")) + "."));
-    }
-
     private static String word(Object value) {
         return value instanceof Enum<?> constant
                 ? constant.name().toLowerCase(Locale.ROOT).replace('_', '-')
                 : value.toString();
     }
 
-    /** What domes have in common. */
-    static final class Sames implements ITypeConverter<Same> {
+    /** Words for the values of a choice, one of which is written. */
+    private abstract static class Choice<T> implements ITypeConverter<T> {
+
+        private final List<T> all;
+
+        Choice(List<T> all) {
+            this.all = all;
+        }
+
         @Override
-        public Same convert(String text) {
-            return of(text, Arrays.asList(Same.values()));
+        public T convert(String text) {
+            return all.stream()
+                    .filter(each -> word(each).equals(text))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("there is no such choice as '" + text + "': write "
+                            + all.stream().map(Choices::word).collect(Collectors.joining(", ")) + "."));
+        }
+    }
+
+    /** What domes have in common. */
+    static final class Sames extends Choice<Same> {
+        Sames() {
+            super(List.of(Same.values()));
         }
     }
 
     /** What rows are sorted by. */
-    static final class Columns implements ITypeConverter<Column> {
-        @Override
-        public Column convert(String text) {
-            return of(text, Arrays.asList(Column.values()));
+    static final class Columns extends Choice<Column> {
+        Columns() {
+            super(List.of(Column.values()));
         }
     }
 
     /** Solids. */
-    static final class Solids implements ITypeConverter<Solid> {
-        @Override
-        public Solid convert(String text) {
-            return of(text, Arrays.asList(Solid.values()));
+    static final class Solids extends Choice<Solid> {
+        Solids() {
+            super(List.of(Solid.values()));
         }
     }
 
     /** Classes of breakdowns. */
-    static final class Classes implements ITypeConverter<Integer> {
-        @Override
-        public Integer convert(String text) {
-            return of(text, List.of(1, 2, 3));
+    static final class Classes extends Choice<Integer> {
+        Classes() {
+            super(List.of(1, 2, 3));
         }
     }
 
     /** Spacings. */
-    static final class Spacings implements ITypeConverter<Spacing> {
-        @Override
-        public Spacing convert(String text) {
-            return of(text, Arrays.asList(Spacing.values()));
+    static final class Spacings extends Choice<Spacing> {
+        Spacings() {
+            super(List.of(Spacing.values()));
         }
     }
 
     /** What may be up. */
-    static final class Ups implements ITypeConverter<Up> {
-        @Override
-        public Up convert(String text) {
-            return of(text, Arrays.asList(Up.values()));
+    static final class Ups extends Choice<Up> {
+        Ups() {
+            super(List.of(Up.values()));
         }
     }
 }

@@ -7,6 +7,7 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.document.Wireframe;
+import dev.calotte.testing.LetterF;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -14,30 +15,6 @@ import java.util.List;
 
 /** Documents made by hand. */
 final class Samples {
-
-    /** Looks like no mirror image or turn of itself. */
-    private static final Polyline LETTER_F = Polyline.closed(
-            Operation.CUT_OUTER,
-            10,
-            10,
-            40,
-            10,
-            40,
-            60,
-            110,
-            60,
-            110,
-            90,
-            40,
-            90,
-            40,
-            120,
-            120,
-            120,
-            120,
-            150,
-            10,
-            150);
 
     private static final double[] TETRAHEDRON = {0, 0, 0, 30, 0, 0, 0, 40, 0, 10, 10, 25};
 
@@ -58,7 +35,7 @@ final class Samples {
                                 "F",
                                 "a letter",
                                 List.of(
-                                        LETTER_F,
+                                        LetterF.OUTLINE,
                                         new Circle(Operation.DRILL, 25, 135, 4),
                                         Polyline.closed(Operation.CUT_INNER, 50, 70, 50, 80, 60, 75),
                                         Polyline.open(Operation.ENGRAVE, 20, 20, 25, 30, 30, 20),
