@@ -22,6 +22,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -156,6 +157,26 @@ class CheckFaultsTest {
         }
         change(file, dxf -> scaled(dxf, 1.001));
         assertThat(found()).contains("/model/");
+    }
+
+    /** So that no format tells it from the other: the angles between the struts do. */
+    @Test
+    void aHoleOfAPlateThatMovedInEveryFormatIsFound() throws IOException {
+        Matcher hole = Pattern.compile("CIRCLE\r\n *8\r\nDRILL\r\n *10\r\n([0-9.]+)")
+                .matcher(Files.readString(folder.resolve("dxf/hubs/H3.dxf")));
+        assertThat(hole.find()).isTrue();
+        double right = Double.parseDouble(hole.group(1));
+        change("dxf/hubs/H3.dxf", dxf -> dxf.replaceFirst("(DRILL\r\n *10\r\n)[0-9.]+", "$1" + (right + 0.25)));
+        change(
+                "svg/hubs/H3.svg",
+                svg -> Pattern.compile("(?<=id=\"H3\\.DRILL\\.1\" d=\")[^\"]+")
+                        .matcher(svg)
+                        .replaceFirst(path -> Pattern.compile("(?<=[M ])[0-9.]+(?= [0-9.]+[AZ])")
+                                .matcher(path.group())
+                                .replaceAll(x -> String.valueOf(Double.parseDouble(x.group()) + 0.25))));
+        assertThat(found())
+                .contains("dxf/hubs/H3.dxf, H3: no hole of 8 mm is drilled for strut 1, S1.")
+                .contains("svg/hubs/H3.svg, H3: no hole of 8 mm is drilled for strut 1, S1.");
     }
 
     @Test

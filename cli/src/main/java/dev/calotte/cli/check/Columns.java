@@ -2,6 +2,7 @@ package dev.calotte.cli.check;
 
 import dev.calotte.check.Table;
 import dev.calotte.units.NumberText;
+import dev.calotte.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,9 @@ final class Columns {
 
     /** Stands for a cell of which the record says nothing. */
     static final String ANY = "*";
+
+    /** Lengths of the record have nine decimals. */
+    private static final double RECORD_MM = 1e-9;
 
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
 
@@ -53,6 +57,16 @@ final class Columns {
 
     Columns any(String name) {
         return with(name, row -> ANY);
+    }
+
+    /** A length as the brief's units write it; where what the record lost decides how it is rounded, both ways are right. */
+    static Cell length(UnitSystem units, String key) {
+        return row -> row.has(key) ? length(units, row.number(key)) : "";
+    }
+
+    static String length(UnitSystem units, double mm) {
+        String shorter = units.length(mm - RECORD_MM);
+        return shorter.equals(units.length(mm + RECORD_MM)) ? shorter : ANY;
     }
 
     static String joined(List<Double> numbers, int decimals) {

@@ -2,10 +2,12 @@ package dev.calotte.cli.check;
 
 import dev.calotte.check.RecordedCover;
 import dev.calotte.check.RecordedDome;
+import dev.calotte.check.RecordedPlate;
 import dev.calotte.check.Ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -100,6 +102,23 @@ record DomeRecord(Json root) {
                 json.numbers("gaps"),
                 json.numbers("axialAngles"),
                 json.flag("open"));
+    }
+
+    /** The plates of those kinds of hubs that have one. */
+    List<RecordedPlate> plates() throws RecordException {
+        List<RecordedPlate> plates = new ArrayList<>();
+        for (Json kind : root.list("hubKinds")) {
+            if (kind.has("plate")) {
+                plates.add(plate(hubKind(kind), kind.at("plate")));
+            }
+        }
+        return plates;
+    }
+
+    private static RecordedPlate plate(RecordedDome.HubKind kind, Json json) throws RecordException {
+        OptionalDouble diameter =
+                json.has("diameter") ? OptionalDouble.of(json.number("diameter")) : OptionalDouble.empty();
+        return new RecordedPlate(kind, json.number("hole"), json.number("holeCircle"), diameter);
     }
 
     private static RecordedDome.Hub hub(Json json) throws RecordException {

@@ -5,12 +5,14 @@ import dev.calotte.check.Fault;
 import dev.calotte.check.Finding;
 import dev.calotte.check.RecordedCover;
 import dev.calotte.check.RecordedDome;
+import dev.calotte.check.RecordedPlate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** The drawings that the record holds, by their names. */
 final class ExpectedDrawings {
@@ -22,6 +24,7 @@ final class ExpectedDrawings {
     static final double SVG_MM = 2e-4;
 
     private final Map<String, ExpectedDrawing> drawings = new TreeMap<>();
+    private final Map<String, RecordedPlate> plates = new TreeMap<>();
     private final List<String> formats;
 
     ExpectedDrawings(Json root, RecordedDome dome, List<RecordedCover> covers) throws RecordException {
@@ -34,6 +37,9 @@ final class ExpectedDrawings {
                     .forEach(kind -> drawings.put(
                             "panels/" + kind.mark(),
                             ExpectedDrawing.of(kind, DXF_MM).withCutter(kerf, false)));
+        }
+        for (RecordedPlate plate : new DomeRecord(root).plates()) {
+            plates.put("hubs/" + plate.kind().mark(), plate.withCutter(kerf));
         }
         for (RecordedCover cover : covers) {
             String name = cover.name() + "-";
@@ -59,8 +65,17 @@ final class ExpectedDrawings {
     }
 
     Optional<ExpectedDrawing> of(String file) {
-        double within = file.endsWith(".svg") ? SVG_MM : DXF_MM;
-        return Optional.ofNullable(drawings.get(drawing(file))).map(drawing -> drawing.within(within));
+        return Optional.ofNullable(drawings.get(drawing(file))).map(drawing -> drawing.within(withinMm(file)));
+    }
+
+    /** The plate that a file shows, if it shows one. */
+    Optional<RecordedPlate> plate(String file) {
+        return Optional.ofNullable(plates.get(drawing(file)));
+    }
+
+    /** How far the decimals of a file may put a corner from its place. */
+    static double withinMm(String file) {
+        return file.endsWith(".svg") ? SVG_MM : DXF_MM;
     }
 
     /** Drawings that no file shows, though their format was asked for. */
@@ -70,7 +85,7 @@ final class ExpectedDrawings {
             List<String> shown = files.names(format + "/", "." + format).stream()
                     .map(ExpectedDrawings::drawing)
                     .toList();
-            drawings.keySet().stream()
+            Stream.concat(drawings.keySet().stream(), plates.keySet().stream())
                     .filter(name -> formats.contains(format) && !shown.contains(name))
                     .forEach(name -> missing.add(new Finding(
                             Fault.MISSING,

@@ -5,8 +5,10 @@ import dev.calotte.check.ExpectedDrawing;
 import dev.calotte.check.Fault;
 import dev.calotte.check.Finding;
 import dev.calotte.check.Findings;
+import dev.calotte.check.PlateCheck;
 import dev.calotte.check.RecordedCover;
 import dev.calotte.check.RecordedDome;
+import dev.calotte.check.RecordedPlate;
 import dev.calotte.check.SolidCheck;
 import dev.calotte.check.WireCheck;
 import dev.calotte.check.WrittenMarks;
@@ -131,6 +133,10 @@ final class FilesCheck {
             }
         } else {
             alone(name, reading, list);
+        }
+        Optional<RecordedPlate> plate = drawings.plate(name);
+        if (plate.isPresent() && list.list().isEmpty()) {
+            PlateCheck.of(plate.get(), reading.shapes(), ExpectedDrawings.withinMm(name), list);
         }
     }
 

@@ -21,9 +21,6 @@ import java.util.TreeMap;
  */
 record FrameTables(Json root, RecordedDome dome) {
 
-    /** Lengths of the record have nine decimals. */
-    private static final double RECORD_MM = 1e-9;
-
     static UnitSystem units(Json root) throws RecordException {
         try {
             return UnitSystem.valueOf(root.text("units").toUpperCase(Locale.ROOT));
@@ -32,25 +29,15 @@ record FrameTables(Json root, RecordedDome dome) {
         }
     }
 
-    /** A length as the brief's units write it; where what the record lost decides how it is rounded, both ways are right. */
-    static Columns.Cell length(UnitSystem units, String key) {
-        return row -> row.has(key) ? length(units, row.number(key)) : "";
-    }
-
-    private static String length(UnitSystem units, double mm) {
-        String shorter = units.length(mm - RECORD_MM);
-        return shorter.equals(units.length(mm + RECORD_MM)) ? shorter : Columns.ANY;
-    }
-
     Table struts() throws RecordException {
         UnitSystem units = units(root);
         return new Columns()
                 .text("mark", "mark")
                 .whole("count", "count")
                 .fixed("length_mm", "length", 3)
-                .with("length", length(units, "length"))
+                .with("length", Columns.length(units, "length"))
                 .fixed("cut_length_mm", "cutLength", 3)
-                .with("cut_length", length(units, "cutLength"))
+                .with("cut_length", Columns.length(units, "cutLength"))
                 .fixed("chord_factor", "chordFactor", 9)
                 .fixed("axial_angle_deg", "axialAngle", 4)
                 .with("dihedrals_deg", FrameTables::dihedrals)
@@ -66,7 +53,7 @@ record FrameTables(Json root, RecordedDome dome) {
                                 ? Columns.ANY
                                 : NumberText.fixed(row.number("mergeError"), 3))
                 .fixed("hole_to_hole_mm", "holeToHole", 3)
-                .with("hole_to_hole", length(units, "holeToHole"))
+                .with("hole_to_hole", Columns.length(units, "holeToHole"))
                 .fixed("hole_from_end_mm", "holeFromEnd", 3)
                 .fixed("bend_from_end_mm", "bendFromEnd", 3)
                 .fixed("bend_angle_deg", "bendAngle", 4)
@@ -96,7 +83,7 @@ record FrameTables(Json root, RecordedDome dome) {
                 .with("altitude_short_mm", row -> nth(row, "altitudes", 0))
                 .with("altitude_middle_mm", row -> nth(row, "altitudes", 1))
                 .with("altitude_long_mm", row -> nth(row, "altitudes", 2))
-                .with("narrowest_width", length(units, "narrowest"))
+                .with("narrowest_width", Columns.length(units, "narrowest"))
                 .with("angle_short_deg", row -> degrees(row, 0))
                 .with("angle_middle_deg", row -> degrees(row, 1))
                 .with("angle_long_deg", row -> degrees(row, 2))

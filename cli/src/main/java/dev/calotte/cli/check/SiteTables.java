@@ -35,11 +35,11 @@ record SiteTables(Json root, UnitSystem units) {
                     stake.text("mark"),
                     stakes.get((i + 1) % stakes.size()).text("mark"),
                     mm(stake, "fromAxis"),
-                    units.length(stake.number("fromAxis")),
+                    Columns.length(units, stake.number("fromAxis")),
                     NumberText.fixed(stake.number("bearing"), 4),
                     mm(stake, "aboveLowest"),
                     mm(stake, "levelChord"),
-                    units.length(stake.number("levelChord")),
+                    Columns.length(units, stake.number("levelChord")),
                     mm(stake, "straightChord")));
         }
         for (Json diagonal : root.list("baseDiagonals")) {
@@ -52,7 +52,7 @@ record SiteTables(Json root, UnitSystem units) {
                     "",
                     "",
                     mm(diagonal, "level"),
-                    units.length(diagonal.number("level")),
+                    Columns.length(units, diagonal.number("level")),
                     mm(diagonal, "straight")));
         }
         return new Table(header, rows);
@@ -84,7 +84,7 @@ record SiteTables(Json root, UnitSystem units) {
                 .with("what", row -> what)
                 .whole("count", "count")
                 .fixed("length_mm", length, 3)
-                .with("length", FrameTables.length(units, length))
+                .with("length", Columns.length(units, length))
                 .fixed("left_mm", "left", 3)
                 .fixed("right_mm", "right", 3)
                 .fixed("top_mm", "top", 3)
@@ -113,7 +113,7 @@ record SiteTables(Json root, UnitSystem units) {
                         end.text("strut"),
                         end.text("hub"),
                         mm(end, "length"),
-                        units.length(end.number("length"))));
+                        Columns.length(units, end.number("length"))));
             }
         }
         return new Table(List.of("opening", "what", "mark", "at_hub", "length_mm", "length"), rows);

@@ -3,7 +3,9 @@ package dev.calotte.cli.report;
 import dev.calotte.parts.BoltStack;
 import dev.calotte.parts.FlatEnds;
 import dev.calotte.parts.HubKind;
+import dev.calotte.parts.HubPlate;
 import dev.calotte.parts.Parts;
+import dev.calotte.parts.PlateArms;
 import dev.calotte.parts.RailKind;
 import dev.calotte.parts.StrutKind;
 import java.io.IOException;
@@ -32,8 +34,12 @@ record JoineryJson(JsonWriter json, Parts parts) {
         }
     }
 
-    /** The bolt of a kind of hubs, if one bolt holds all its struts. */
+    /** The plate of a kind of hubs if it has one, and the bolt if one bolt holds all its struts. */
     void hubKind(HubKind kind) throws IOException {
+        Optional<HubPlate> plate = parts.plateArms(kind).map(PlateArms::plate);
+        if (plate.isPresent()) {
+            json.object("plate", () -> plate(plate.get()));
+        }
         Optional<BoltStack> stack = parts.boltStack(kind);
         if (stack.isPresent()) {
             BoltStack bolt = stack.get();
@@ -43,6 +49,14 @@ record JoineryJson(JsonWriter json, Parts parts) {
                 json.number("grip", bolt.gripMm());
                 json.number("length", bolt.lengthMm());
             });
+        }
+    }
+
+    private void plate(HubPlate plate) throws IOException {
+        json.number("hole", plate.holeMm());
+        json.number("holeCircle", plate.holeCircleMm());
+        if (plate.blanks().isEmpty()) {
+            json.number("diameter", plate.diameterMm());
         }
     }
 
