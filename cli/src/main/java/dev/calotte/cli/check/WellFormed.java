@@ -2,6 +2,8 @@ package dev.calotte.cli.check;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -19,7 +21,9 @@ final class WellFormed {
             throw new XMLStreamException("nothing is read from elsewhere");
         });
         try {
-            XMLStreamReader reader = factory.createXMLStreamReader(in);
+            // the parser's own decoder prints what it does not like
+            XMLStreamReader reader =
+                    factory.createXMLStreamReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
             while (reader.hasNext()) {
                 if (reader.next() == XMLStreamReader.DTD) {
                     throw new RecordException("it has a document type, which none of these files has");

@@ -1,9 +1,14 @@
 package dev.calotte.svg.read;
 
+import java.io.BufferedInputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -14,6 +19,13 @@ final class Elements {
 
     private static final long MOST_BYTES = 1L << 25;
     private static final int MOST_DEPTH = 64;
+    /** Bytes in which a file says how it is encoded. */
+    private static final int HEAD = 200;
+
+    private static final String BYTE_ORDER_MARK = "\u00ef\u00bb\u00bf";
+    private static final Pattern OTHER_ENCODING = Pattern.compile(
+            "\\xfe\\xff|\\xff\\xfe|\\x00|.\\x00|<\\?xml[^>]*encoding\\s*=\\s*[\"'](?!utf-?8[\"'])",
+            Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
     private static final String SVG = "http://www.w3.org/2000/svg";
 
     private final XMLStreamReader xml;
@@ -26,10 +38,23 @@ final class Elements {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         try {
-            xml = factory.createXMLStreamReader(new Bounded(in));
+            xml = open(factory, new BufferedInputStream(new Bounded(in)));
         } catch (XMLStreamException | RuntimeException e) {
             throw notXml(e, 1);
         }
+    }
+
+    /** The JDK's parser prints what it finds wrong in UTF-8, so that is read here; other encodings, which say so, by it. */
+    private static XMLStreamReader open(XMLInputFactory factory, BufferedInputStream in)
+            throws IOException, XMLStreamException {
+        in.mark(HEAD);
+        String head = new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1);
+        in.reset();
+        if (OTHER_ENCODING.matcher(head).lookingAt()) {
+            return factory.createXMLStreamReader(in);
+        }
+        in.skipNBytes(head.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length() : 0);
+        return factory.createXMLStreamReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
     }
 
     /** Stops at a length that no file should have. */
@@ -94,9 +119,11 @@ final class Elements {
     }
 
     private static IOException notXml(Exception e, int line) {
-        return e instanceof XMLStreamException stream
-                        && stream.getNestedException() instanceof IOException io
-                        && io.getMessage() != null
+        Throwable cause = e instanceof XMLStreamException stream ? stream.getNestedException() : e;
+        if (cause instanceof CharacterCodingException) {
+            return new SvgFormatException(Math.max(1, line), "a character there is not in UTF-8");
+        }
+        return cause instanceof IOException io && io.getMessage() != null
                 ? io
                 : new SvgFormatException(Math.max(1, line), "this is no XML that could be read");
     }

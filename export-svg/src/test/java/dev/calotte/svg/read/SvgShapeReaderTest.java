@@ -10,8 +10,10 @@ import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import dev.calotte.export.Reading;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintStream;
 import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -243,5 +245,42 @@ class SvgShapeReaderTest {
         };
         InputStream endless = new SequenceInputStream(begin, spaces);
         assertThatThrownBy(() -> new SvgShapeReader().reading(endless)).hasMessage("the file is larger than 32 MiB");
+    }
+
+    /** Files of others may be in another encoding, which their first line says, or their first bytes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-8", "ISO-8859-1", "UTF-16", "UTF-16LE", "US-ASCII"})
+    void encodingsThatAreSaidAreRead(String encoding) throws IOException {
+        String text = "<?xml version=\"1.0\" encoding='" + encoding + "'?>\n<svg xmlns=\"http://www.w3.org/2000/svg\""
+                + " width=\"10mm\" height=\"10mm\" viewBox=\"0 0 10 10\"><title>M"
+                + (encoding.equals("US-ASCII") ? "u" : "\u00fc") + "</title></svg>";
+        Reading reading = new SvgShapeReader().reading(new ByteArrayInputStream(text.getBytes(encoding)));
+        assertThat(reading.shapes()).isEmpty();
+    }
+
+    @Test
+    void aMarkOfTheOrderOfBytesIsPassedOver() throws IOException {
+        assertThat(reading("\ufeff<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"10mm\" height=\"10mm\""
+                                + " viewBox=\"0 0 10 10\"/>")
+                        .shapes())
+                .isEmpty();
+    }
+
+    /** The parser of the JDK would print a line of its own beside what is thrown. */
+    @Test
+    void whatIsNotInUtf8IsRefusedInSilence() {
+        PrintStream before = System.err;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+        try {
+            byte[] broken = "<svg xmlns=\"http://www.w3.org/2000/svg\">\n<title>\u00fc</title></svg>"
+                    .getBytes(StandardCharsets.ISO_8859_1);
+            assertThatThrownBy(() -> new SvgShapeReader().reading(new ByteArrayInputStream(broken)))
+                    .isInstanceOf(SvgFormatException.class)
+                    .hasMessageContaining("not in UTF-8");
+        } finally {
+            System.setErr(before);
+        }
+        assertThat(said.toString(StandardCharsets.UTF_8)).isEmpty();
     }
 }
