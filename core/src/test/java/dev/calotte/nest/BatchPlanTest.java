@@ -24,6 +24,9 @@ class BatchPlanTest {
 
     private static final double SPACING = 6;
     private static final Layout LAYOUT = new Layout(SPACING, 60, 2);
+
+    /** Patterns of sheets take a second each, whatever the steps; what batches promise holds of first plans, too. */
+    private static final Layout FIRST = LAYOUT.withSteps(0);
     private static final ConvexPolygon LARGE = ConvexPolygon.of(new double[] {0, 0, 1200, 0, 600, 1000});
     private static final ConvexPolygon SMALL = ConvexPolygon.of(new double[] {0, 0, 1000, 0, 400, 800});
     private static final Stock ROLL = new Roll(1500, 10, OptionalDouble.empty(), Terms.OPEN);
@@ -39,8 +42,16 @@ class BatchPlanTest {
                 List.of(stocks));
     }
 
+    private static Layout how(BatchPlan.Order order) {
+        return order.stocks().stream().allMatch(Roll.class::isInstance) ? LAYOUT : FIRST;
+    }
+
+    private static BatchPlan plan(BatchPlan.Order order) {
+        return BatchPlan.of(order, how(order), free(order));
+    }
+
     private static Goal free(BatchPlan.Order order) {
-        return SheetPlan.of(order.pieces(), order.stocks(), LAYOUT).goal();
+        return SheetPlan.of(order.pieces(), order.stocks(), how(order)).goal();
     }
 
     static Stream<BatchPlan.Order> orders() {
@@ -59,14 +70,14 @@ class BatchPlanTest {
     @ParameterizedTest
     @MethodSource("orders")
     void everyPartLiesOnceAndClear(BatchPlan.Order order) {
-        BatchPlan plan = BatchPlan.of(order, LAYOUT, free(order));
+        BatchPlan plan = plan(order);
         PlanCheck.check(plan.plan(), order.pieces(), SPACING);
     }
 
     @ParameterizedTest
     @MethodSource("orders")
     void everyGroupHoldsThePartsOfItsBatches(BatchPlan.Order order) {
-        BatchPlan plan = BatchPlan.of(order, LAYOUT, free(order));
+        BatchPlan plan = plan(order);
         assertThat(plan.groups().stream().mapToInt(n -> n).sum()).isEqualTo(6);
         assertThat(plan.groups()).allMatch(size -> size <= 3);
         int first = 0;
@@ -96,7 +107,7 @@ class BatchPlanTest {
     @Test
     void groupsFollowOneAnotherAlongTheRoll() {
         BatchPlan.Order order = order(OptionalDouble.empty(), ROLL);
-        BatchPlan plan = BatchPlan.of(order, LAYOUT, free(order));
+        BatchPlan plan = plan(order);
         assertThat(plan.plan().sheets()).hasSize(1);
         double end = 0;
         for (int group = 0; group < plan.groups().size(); group++) {
@@ -118,7 +129,7 @@ class BatchPlanTest {
     @Test
     void groupsHaveSheetsOfTheirOwn() {
         BatchPlan.Order order = order(OptionalDouble.empty(), SHEET);
-        BatchPlan plan = BatchPlan.of(order, LAYOUT, free(order));
+        BatchPlan plan = plan(order);
         int last = 0;
         for (List<Integer> groups : plan.groupOf()) {
             Set<Integer> here = new TreeSet<>(groups);
@@ -133,7 +144,7 @@ class BatchPlanTest {
     @Test
     void aRollThatEndsIsFollowedByAnother() {
         BatchPlan.Order order = order(OptionalDouble.empty(), new Roll(1500, 10, OptionalDouble.of(6000), Terms.OPEN));
-        BatchPlan plan = BatchPlan.of(order, LAYOUT, free(order));
+        BatchPlan plan = plan(order);
         assertThat(plan.plan().sheets()).hasSizeGreaterThan(2);
         assertThat(plan.plan().sheets())
                 .allSatisfy(roll -> assertThat(roll.lengthMm()).isLessThanOrEqualTo(6000 + 1e-6));
@@ -141,12 +152,13 @@ class BatchPlanTest {
 
     @Test
     void theBoundIsThatOfAnyOrder() {
-        BatchPlan.Order order = order(OptionalDouble.empty(), SHEET);
-        Goal free = free(order);
-        Goal goal = BatchPlan.of(order, LAYOUT, free).plan().goal();
-        assertThat(goal.bound()).isEqualTo(free.bound());
-        assertThat(goal.proof()).isEqualTo(free.proof());
-        assertThat(goal.proven()).isEqualTo(goal.reached() <= free.bound());
+        Goal free = new Goal(Measure.PIECES, 9, 8, Goal.Proof.ALL_PATTERNS);
+        BatchPlan plan = BatchPlan.of(order(OptionalDouble.empty(), SHEET), FIRST, free);
+        Goal goal = plan.plan().goal();
+        assertThat(goal.measure()).isEqualTo(Measure.PIECES);
+        assertThat(goal.reached()).isEqualTo(plan.plan().sheets().size());
+        assertThat(goal.bound()).isEqualTo(8);
+        assertThat(goal.proof()).isEqualTo(Goal.Proof.ALL_PATTERNS);
     }
 
     @Test
@@ -162,7 +174,7 @@ class BatchPlanTest {
     void aSingleBatchIsAPlanLikeAnyOther() {
         Piece piece = new Piece("A", LARGE, 4, false, OptionalDouble.empty());
         BatchPlan.Order order = new BatchPlan.Order(List.of(piece), List.of(List.of(4)), List.of(ROLL));
-        BatchPlan plan = BatchPlan.of(order, LAYOUT, free(order));
+        BatchPlan plan = plan(order);
         assertThat(plan.groups()).containsExactly(1);
         assertThat(plan.plan().goal().reached()).isEqualTo(free(order).reached());
     }

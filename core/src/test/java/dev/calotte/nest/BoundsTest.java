@@ -196,15 +196,46 @@ class BoundsTest {
         assertThat(bound(pieces, cheap, sheet, cheaper)).isCloseTo(2 + 1 + 5, within(1e-5));
         Outline many = new Outline("o", border, 0, price(2, OptionalInt.of(9)));
         assertThat(bound(pieces, many, sheet)).isCloseTo(6, within(1e-5));
+        Outline first = new Outline("q", border, 0, price(1, OptionalInt.of(9)));
+        assertThat(bound(pieces, many, sheet, first)).isCloseTo(3, within(1e-5));
+        assertThat(bound(pieces, first, many)).isCloseTo(3, within(1e-5));
+    }
+
+    /** By hand: outlines given for nothing hold half a square metre of 1.5, so two sheets of 0.6 are begun. */
+    @Test
+    void besideOutlinesThatCostNothingWholeSheetsAreCounted() {
+        List<Piece> pieces = List.of(
+                new Piece("A", ConvexPolygon.of(0, 0, 500, 0, 500, 100, 0, 100), 30, false, OptionalDouble.of(0)));
+        Outline given =
+                new Outline("o", Polygon.of(0, 0, 1000, 0, 1000, 500, 0, 500), 0, price(0, OptionalInt.of(1)));
+        assertThat(bound(pieces, given, new Sheet(1000, 600, 0, Terms.OPEN))).isEqualTo(2);
+        assertThat(bound(pieces, given, new Sheet(1000, 1000, 0, Terms.OPEN))).isEqualTo(1);
+    }
+
+    /** By hand: a bare roll is worth the area of the parts alone, one with margins that of the parts grown. */
+    @Test
+    void besideOutlinesTheEndsOfRollsAreCertainOnlyWithMargins() {
+        List<Piece> pieces = List.of(
+                new Piece("A", ConvexPolygon.of(0, 0, 500, 0, 500, 100, 0, 100), 30, false, OptionalDouble.of(0)));
+        Outline dear = new Outline(
+                "o", Polygon.of(0, 0, 1000, 0, 1000, 500, 0, 500), 5, price(99, OptionalInt.of(1)));
+        Roll bare = new Roll(600, 0, OptionalDouble.empty(), price(1, OptionalInt.empty()));
+        assertThat(bound(10, pieces, dear, bare)).isCloseTo(1500 / 600.0, within(1e-9));
+        Roll framed = new Roll(620, 10, OptionalDouble.empty(), price(1, OptionalInt.empty()));
+        assertThat(bound(10, pieces, dear, framed)).isCloseTo(grown(pieces, 10) / 1000 / 610, within(1e-5));
     }
 
     private static double bound(List<Piece> pieces, Stock... stocks) {
+        return bound(0, pieces, stocks);
+    }
+
+    private static double bound(double spacing, List<Piece> pieces, Stock... stocks) {
         Kinds kinds = new Kinds(pieces);
         List<Stock> all = List.of(stocks);
         List<Field> fields = IntStream.range(0, all.size())
                 .mapToObj(stock -> Field.of(stock, all.get(stock)))
                 .toList();
-        return new OutlineBound(kinds, new Charges(kinds, all), 0, fields).least();
+        return new OutlineBound(kinds, new Charges(kinds, all), spacing, fields).least();
     }
 
     /** By Steiner's formula, as the JTS Topology Suite grows the outline. */

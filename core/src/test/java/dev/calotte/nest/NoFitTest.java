@@ -37,7 +37,7 @@ class NoFitTest {
     }
 
     /** The widest gap between two parts across a side of either. */
-    private static double gap(ConvexPolygon a, ConvexPolygon b) {
+    static double gap(ConvexPolygon a, ConvexPolygon b) {
         double most = Double.NEGATIVE_INFINITY;
         for (int side = 0; side < a.size(); side++) {
             most = Math.max(most, gap(a.outward(side), a, b));

@@ -136,4 +136,85 @@ class SimplexTest {
             assertThat(hasty.bound()).isLessThanOrEqualTo(least + 1e-6);
         });
     }
+
+    /** Two stocks of which there are few: the least cost by trying all numbers, and none where they do not suffice. */
+    @Test
+    void noMoreOfAStockIsUsedThanThereIs() {
+        Cases.each(80, (random, size) -> {
+            Columns columns = new Columns(2, 2);
+            for (int j = 0; j < 5; j++) {
+                int[] parts = {random.nextInt(3), random.nextInt(3)};
+                columns.add(j % 2, parts, 1 + random.nextInt(9));
+            }
+            double[] need = {1 + random.nextInt(6), 1 + random.nextInt(6)};
+            double[] have = {random.nextInt(3), random.nextInt(4)};
+            double least = least(columns, need, have, 0);
+            IntegerMix mix = IntegerMix.of(columns, need, have, 5000);
+            assertThat(mix.found()).isEqualTo(least < Double.POSITIVE_INFINITY);
+            if (mix.found()) {
+                assertThat(mix.cost()).isCloseTo(least, within(1e-6));
+                assertThat(mix.bound()).isCloseTo(least, within(1e-6));
+                double[] left = have.clone();
+                double[] cut = new double[2];
+                for (int j = 0; j < 5; j++) {
+                    left[columns.stock(j)] -= mix.uses()[j];
+                    cut[0] += mix.uses()[j] * columns.parts(j)[0];
+                    cut[1] += mix.uses()[j] * columns.parts(j)[1];
+                }
+                assertThat(left[0]).isNotNegative();
+                assertThat(left[1]).isNotNegative();
+                assertThat(cut[0]).isGreaterThanOrEqualTo(need[0]);
+                assertThat(cut[1]).isGreaterThanOrEqualTo(need[1]);
+            }
+        });
+    }
+
+    private static double least(Columns columns, double[] need, double[] have, int column) {
+        if (column == columns.count()) {
+            return need[0] <= 0 && need[1] <= 0 ? 0 : Double.POSITIVE_INFINITY;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        double[] rest = need.clone();
+        double[] left = have.clone();
+        for (int n = 0; left[columns.stock(column)] >= 0; n++) {
+            least = Math.min(least, n * columns.cost(column) + least(columns, rest, left, column + 1));
+            left[columns.stock(column)]--;
+            rest[0] -= columns.parts(column)[0];
+            rest[1] -= columns.parts(column)[1];
+        }
+        return least;
+    }
+
+    /** Computed by hand here: costs of 0.35 and 0.5 are multiples of five hundredths, those of a third of nothing. */
+    @Test
+    void aBoundIsRoundedUpToWhatCostsCanBe() {
+        assertThat(raised(1.21, 0.35, 0.5)).isCloseTo(1.25, within(1e-12));
+        assertThat(raised(1.25, 0.35, 0.5)).isCloseTo(1.25, within(1e-12));
+        assertThat(raised(1.21, 0.0002, 0.0004)).isCloseTo(1.21, within(1e-12));
+        assertThat(raised(1.21, 1 / 3.0, 0.5)).isEqualTo(1.21);
+    }
+
+    private static double raised(double cost, double... costs) {
+        Columns columns = new Columns(1, 1);
+        for (double one : costs) {
+            columns.add(0, new int[] {1}, one);
+        }
+        return IntegerMix.of(columns, new double[] {1}, new double[] {9}, 10).raised(cost);
+    }
+
+    /** Computed by hand here: two bars of two are one too few for five parts, whatever else there is to begin with. */
+    @Test
+    void numbersAtHandAreKeptUnlessOthersCostLess() {
+        Columns columns = columns(1, 1, new int[] {2}, new int[] {1});
+        IntegerMix.Amounts amounts = new IntegerMix.Amounts(new double[] {5}, new double[] {9});
+        IntegerMix better = IntegerMix.of(columns, amounts, 100, new int[] {0, 5});
+        assertThat(better.cost()).isEqualTo(3);
+        IntegerMix kept = IntegerMix.of(columns, amounts, 100, new int[] {3, 0});
+        assertThat(kept.cost()).isEqualTo(3);
+        assertThat(kept.uses()).containsExactly(3, 0);
+        IntegerMix hasty = IntegerMix.of(columns, amounts, 0, new int[] {1, 4});
+        assertThat(hasty.uses()).containsExactly(1, 4);
+        assertThat(hasty.cost()).isEqualTo(5);
+        assertThat(hasty.bound()).isEqualTo(3);
+    }
 }
