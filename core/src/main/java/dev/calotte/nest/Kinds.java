@@ -88,11 +88,6 @@ final class Kinds {
         return pieces.get(kind).grainRad().isEmpty();
     }
 
-    /** Whether all pieces may be turned at will. */
-    boolean areFree() {
-        return pieces.stream().allMatch(piece -> piece.grainRad().isEmpty());
-    }
-
     /** Whether each piece keeps to its grain. */
     boolean areGrained() {
         return pieces.stream().allMatch(piece -> piece.grainRad().isPresent());

@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.geometry.ConvexPolygon;
+import dev.calotte.geometry.Polygon;
 import dev.calotte.geometry.Triangle;
+import dev.calotte.stock.Outline;
 import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -55,6 +59,15 @@ class KindsTest {
         assertThat(kinds.flush(0, Manner.ACROSS)).hasSize(12);
         assertThat(kinds.flush(0, Manner.LONGEST_ALONG)).hasSize(4);
         assertThat(one(SQUARE, true, OptionalDouble.empty()).flush(0)).hasSize(1);
+        for (Manner manner : List.of(Manner.ALONG, Manner.ACROSS)) {
+            assertThat(kinds.flush(0, manner)).allSatisfy(stand -> {
+                ConvexPolygon laid = kinds.outline(0, stand, 0, 0);
+                assertThat(List.of(0, 1, 2)).anyMatch(side -> {
+                    Vector2D out = laid.outward(side);
+                    return Math.abs(manner == Manner.ALONG ? out.getX() : out.getY()) < 1e-9;
+                });
+            });
+        }
         for (Stand stand : kinds.flush(0, Manner.LONGEST_ALONG)) {
             ConvexPolygon laid = kinds.outline(0, stand, 0, 0);
             double most = 0;
@@ -91,5 +104,39 @@ class KindsTest {
         PlanCheck.check(plan, pieces, 6);
         assertThat(plan.sheets().size()).isLessThanOrEqualTo(first.sheets().size());
         assertThat(plan.goal().proof()).isEqualTo(Goal.Proof.AREA);
+    }
+
+    /** By hand: work grows with the corners of both parts, so that of two squares is that of 2 x 16 / 9 triangles. */
+    @Test
+    void workIsMeasuredInTriangles() {
+        assertThat(one(SCALENE, false, OptionalDouble.empty()).inTriangles()).isEqualTo(2);
+        assertThat(one(SQUARE, false, OptionalDouble.empty()).inTriangles()).isEqualTo(3);
+    }
+
+    /** Each side, face up and face down, looks the way that the slanted side of a corner cut off does. */
+    @Test
+    void partsOfAnyTurnLieAlongSlantedWalls() {
+        Polygon border = Polygon.of(0, 0, 900, 0, 900, 500, 800, 600, 0, 600);
+        Field field = Field.of(0, new Outline("o", border, 5, new Terms(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(1))));
+        Kinds kinds = one(SCALENE, true, OptionalDouble.empty());
+        List<Stand> stands = kinds.alongside(0, field);
+        assertThat(stands).hasSize(6).doesNotHaveDuplicates();
+        Vector2D out = new Vector2D(Math.sqrt(0.5), Math.sqrt(0.5));
+        assertThat(stands).allSatisfy(stand -> {
+            ConvexPolygon laid = kinds.outline(0, stand, 0, 0);
+            assertThat(List.of(0, 1, 2))
+                    .anyMatch(side -> laid.outward(side).subtract(out).getNorm() < 1e-9);
+        });
+        assertThat(one(SCALENE, true, OptionalDouble.of(1)).alongside(0, field)).isEmpty();
+    }
+
+    @Test
+    void piecesKeepTheirGrainOrTurnAtWillOrSomeOfEach() {
+        Piece free = new Piece("A", SCALENE, 1, false, OptionalDouble.empty());
+        Piece grained = new Piece("B", SCALENE, 3, false, OptionalDouble.of(1));
+        assertThat(new Kinds(List.of(grained, grained)).areGrained()).isTrue();
+        assertThat(new Kinds(List.of(free, grained)).areGrained()).isFalse();
+        assertThat(new Kinds(List.of(free, grained)).needed()).containsExactly(1, 3);
+        assertThat(new Kinds(List.of(free, grained)).need()).containsExactly(1, 3);
     }
 }
