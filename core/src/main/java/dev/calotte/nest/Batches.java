@@ -66,7 +66,16 @@ final class Batches {
             }
         }
         groups.add(batches);
-        return left().stream().allMatch(left -> left.orElse(0) >= 0);
+        return suffices();
+    }
+
+    private boolean suffices() {
+        for (int stock = 0; stock < stocks.size(); stock++) {
+            if (used(stock) > stocks.get(stock).terms().have().orElse(Integer.MAX_VALUE)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean append(Field field, List<Spot> spots) {

@@ -42,14 +42,6 @@ final class Columns implements Programme {
         return rows.size();
     }
 
-    int kinds() {
-        return kinds;
-    }
-
-    int stocks() {
-        return stocks;
-    }
-
     @Override
     public double[] column(int column) {
         return rows.get(column);

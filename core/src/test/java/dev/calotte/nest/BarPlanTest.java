@@ -394,7 +394,8 @@ class BarPlanTest {
         double least = Double.POSITIVE_INFINITY;
         for (int a = 0; a <= bars.get(0).terms().have().orElseThrow(); a++) {
             for (int b = 0; b <= bars.get(1).terms().have().orElseThrow(); b++) {
-                List<Double> rooms = new ArrayList<>(Collections.nCopies(a, bars.get(0).lengthMm()));
+                List<Double> rooms =
+                        new ArrayList<>(Collections.nCopies(a, bars.get(0).lengthMm()));
                 rooms.addAll(Collections.nCopies(b, bars.get(1).lengthMm()));
                 if (hold(rooms, parts)) {
                     least = Math.min(least, a * BarPrices.cost(bars, 0) + b * BarPrices.cost(bars, 1));

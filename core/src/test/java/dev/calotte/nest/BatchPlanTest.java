@@ -27,6 +27,7 @@ class BatchPlanTest {
 
     /** Patterns of sheets take a second each, whatever the steps; what batches promise holds of first plans, too. */
     private static final Layout FIRST = LAYOUT.withSteps(0);
+
     private static final ConvexPolygon LARGE = ConvexPolygon.of(new double[] {0, 0, 1200, 0, 600, 1000});
     private static final ConvexPolygon SMALL = ConvexPolygon.of(new double[] {0, 0, 1000, 0, 400, 800});
     private static final Stock ROLL = new Roll(1500, 10, OptionalDouble.empty(), Terms.OPEN);

@@ -206,8 +206,7 @@ class BoundsTest {
     void besideOutlinesThatCostNothingWholeSheetsAreCounted() {
         List<Piece> pieces = List.of(
                 new Piece("A", ConvexPolygon.of(0, 0, 500, 0, 500, 100, 0, 100), 30, false, OptionalDouble.of(0)));
-        Outline given =
-                new Outline("o", Polygon.of(0, 0, 1000, 0, 1000, 500, 0, 500), 0, price(0, OptionalInt.of(1)));
+        Outline given = new Outline("o", Polygon.of(0, 0, 1000, 0, 1000, 500, 0, 500), 0, price(0, OptionalInt.of(1)));
         assertThat(bound(pieces, given, new Sheet(1000, 600, 0, Terms.OPEN))).isEqualTo(2);
         assertThat(bound(pieces, given, new Sheet(1000, 1000, 0, Terms.OPEN))).isEqualTo(1);
     }
@@ -217,8 +216,7 @@ class BoundsTest {
     void besideOutlinesTheEndsOfRollsAreCertainOnlyWithMargins() {
         List<Piece> pieces = List.of(
                 new Piece("A", ConvexPolygon.of(0, 0, 500, 0, 500, 100, 0, 100), 30, false, OptionalDouble.of(0)));
-        Outline dear = new Outline(
-                "o", Polygon.of(0, 0, 1000, 0, 1000, 500, 0, 500), 5, price(99, OptionalInt.of(1)));
+        Outline dear = new Outline("o", Polygon.of(0, 0, 1000, 0, 1000, 500, 0, 500), 5, price(99, OptionalInt.of(1)));
         Roll bare = new Roll(600, 0, OptionalDouble.empty(), price(1, OptionalInt.empty()));
         assertThat(bound(10, pieces, dear, bare)).isCloseTo(1500 / 600.0, within(1e-9));
         Roll framed = new Roll(620, 10, OptionalDouble.empty(), price(1, OptionalInt.empty()));

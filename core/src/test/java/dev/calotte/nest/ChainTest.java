@@ -90,6 +90,34 @@ class ChainTest {
         }
     }
 
+    /** By hand: 5 mm hold two parts, so that three parts take 10 mm and one join. */
+    @Test
+    void whereNoBlocksAddUpThereAreMorePartsThanNeeded() {
+        Block two = new Block(List.of(2), 5, List.of());
+        assertThat(new BlockMix(List.of(two), new int[] {3}, 1).best())
+                .singleElement()
+                .satisfies(mix -> {
+                    assertThat(mix.times()).containsExactly(2);
+                    assertThat(mix.length()).isCloseTo(11, within(1e-12));
+                });
+        Block other = new Block(List.of(3), 100, List.of());
+        assertThat(new BlockMix(List.of(two, other), new int[] {3}, 1).best())
+                .extracting(BlockMix.Runs::length)
+                .startsWith(11.0, 101.0)
+                .containsOnly(11.0, 101.0);
+    }
+
+    @Test
+    void aBlockThatIsRepeatedLaterNeedsNoOtherJoin() {
+        Block two = new Block(List.of(2), 5, List.of());
+        Block one = new Block(List.of(1), 3, List.of());
+        BlockMix.Runs runs = new BlockMix.Runs().with(two, 2, 7).with(one, 1, 7).with(two, 1, 7);
+        assertThat(runs.blocks()).containsExactly(two, one);
+        assertThat(runs.times()).containsExactly(3, 1);
+        assertThat(runs.length()).isEqualTo(3 * 5 + 3 + 2 * 7);
+        assertThat(runs.with(one, 0, 7)).isEqualTo(runs);
+    }
+
     private static Block block(Random random) {
         List<Integer> counts = List.of(random.nextInt(3), 1 + random.nextInt(2));
         return new Block(counts, 3 + random.nextInt(9), List.of());

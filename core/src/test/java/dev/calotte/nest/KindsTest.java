@@ -117,7 +117,10 @@ class KindsTest {
     @Test
     void partsOfAnyTurnLieAlongSlantedWalls() {
         Polygon border = Polygon.of(0, 0, 900, 0, 900, 500, 800, 600, 0, 600);
-        Field field = Field.of(0, new Outline("o", border, 5, new Terms(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(1))));
+        Field field = Field.of(
+                0,
+                new Outline(
+                        "o", border, 5, new Terms(OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(1))));
         Kinds kinds = one(SCALENE, true, OptionalDouble.empty());
         List<Stand> stands = kinds.alongside(0, field);
         assertThat(stands).hasSize(6).doesNotHaveDuplicates();

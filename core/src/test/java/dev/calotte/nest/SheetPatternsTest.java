@@ -91,6 +91,28 @@ class SheetPatternsTest {
         return new Piece("P", outline, count, false, OptionalDouble.of(0));
     }
 
+    /** What takes so many programmes is decided with one more, and open with no more or fewer. */
+    @Test
+    void noMoreProgrammesAreSolvedThanAllowed() {
+        List<Piece> pair = List.of(grained(ConvexPolygon.of(new Triangle(100, 100, 100)), 2));
+        EdgeBranching whole = branching(pair, 149.99999, 86.60255);
+        assertThat(whole.decide(20_000)).isEqualTo(EdgeBranching.Verdict.CANNOT);
+        int nodes = whole.nodes();
+        assertThat(nodes).isGreaterThan(2);
+        assertThat(branching(pair, 149.99999, 86.60255).decide(nodes + 1)).isEqualTo(EdgeBranching.Verdict.CANNOT);
+        for (int most : new int[] {1, nodes - 1, nodes}) {
+            EdgeBranching cut = branching(pair, 149.99999, 86.60255);
+            assertThat(cut.decide(most)).isEqualTo(EdgeBranching.Verdict.OPEN);
+            assertThat(cut.nodes()).isEqualTo(most);
+        }
+    }
+
+    private static EdgeBranching branching(List<Piece> pieces, double length, double width) {
+        List<Integer> counts = pieces.stream().map(Piece::count).toList();
+        Field field = new Field(0, length, width, 0, false);
+        return new EdgeBranching(new Kinds(pieces), SheetPattern.kindOf(counts), field, 0);
+    }
+
     /** Computed by hand here: an up and a down equilateral triangle of side 100 are 150 long and 86.6025... wide. */
     @Test
     void twoTrianglesSideBySideNeedOneAndAHalfSides() {

@@ -56,7 +56,8 @@ class StretchTest {
     void aStretchBeginsOneSpacingBehindWhatLiesInItsWay() {
         assertThat(begin(behind(List.of(at(0, MIDDLE), at(900, MIDDLE)), at(0, MIDDLE), at(105, MIDDLE))))
                 .isCloseTo(1005, within(1e-9));
-        assertThat(begin(behind(List.of(at(0, MIDDLE), at(900, MIDDLE)), at(70, MIDDLE)))).isCloseTo(1005, within(1e-9));
+        assertThat(begin(behind(List.of(at(0, MIDDLE), at(900, MIDDLE)), at(70, MIDDLE))))
+                .isCloseTo(1005, within(1e-9));
         assertThat(begin(behind(List.of(), at(70, MIDDLE)))).isCloseTo(0, within(1e-9));
     }
 
@@ -130,14 +131,11 @@ class StretchTest {
     }
 
     private static List<ConvexPolygon> outlines(Kinds kinds, List<Spot> spots, double by) {
-        return spots.stream()
-                .map(spot -> kinds.outline(spot.moved(by, 0)))
-                .toList();
+        return spots.stream().map(spot -> kinds.outline(spot.moved(by, 0))).toList();
     }
 
     private static boolean clear(List<ConvexPolygon> lying, List<ConvexPolygon> stretch) {
-        return lying.stream()
-                .allMatch(a -> stretch.stream().allMatch(b -> NoFitTest.gap(a, b) >= SPACING - 1e-6));
+        return lying.stream().allMatch(a -> stretch.stream().allMatch(b -> NoFitTest.gap(a, b) >= SPACING - 1e-6));
     }
 
     private static double end(List<ConvexPolygon> outlines) {
@@ -180,8 +178,7 @@ class StretchTest {
             List<Spot> laid = new Stretch(kinds, roll, SPACING).behind(lying, stretch);
             assertThat(clear(outlines(kinds, lying, 0), outlines(kinds, laid, 0)))
                     .isTrue();
-            double sooner =
-                    Math.min(pushed(kinds, lying, stretch, 0.5), pushed(kinds, lying, turned(stretch), 0.5));
+            double sooner = Math.min(pushed(kinds, lying, stretch, 0.5), pushed(kinds, lying, turned(stretch), 0.5));
             assertThat(end(outlines(kinds, laid, 0))).isBetween(sooner - 0.5, sooner + 1e-6);
         });
     }
