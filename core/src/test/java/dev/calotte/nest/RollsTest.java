@@ -83,6 +83,34 @@ class RollsTest {
         assertThat(plan.goal().reached()).isCloseTo(400, within(1e-3));
     }
 
+    /** Computed by hand here: two rows of 600, which hold three of 200 and two of 300; by falling size 700 are taken. */
+    @Test
+    void aSearchFindsAShorterRoll() {
+        List<Piece> pieces = List.of(strip("A", 300, 2), strip("B", 200, 3));
+        Roll roll = new Roll(620, 0, OptionalDouble.empty(), Terms.OPEN);
+        CutPlan first = SheetPlan.of(pieces, List.of(roll), new Layout(0, 0, 1));
+        assertThat(first.goal().reached()).isCloseTo(700, within(1e-6));
+        CutPlan plan = SheetPlan.of(pieces, List.of(roll), new Layout(0, 200, 1));
+        PlanCheck.check(plan, pieces, 0);
+        assertThat(plan.goal().reached()).isLessThan(650);
+    }
+
+    /** A narrow roll, and a wide one for what is too wide for it: none of the searches lays all on the narrow one. */
+    @Test
+    void aRollThatDoesNotHoldAllIsNotSearchedAlone() {
+        List<Piece> pieces = List.of(strip("A", 300, 2), new Piece("W", ConvexPolygon.of(0, 0, 100, 0, 100, 500, 0, 500), 1, false, OptionalDouble.of(0)));
+        Roll narrow = new Roll(310, 0, OptionalDouble.empty(), Terms.OPEN);
+        Roll wide = new Roll(510, 0, OptionalDouble.empty(), Terms.OPEN);
+        CutPlan plan = SheetPlan.of(pieces, List.of(narrow, wide), new Layout(0, 60, 1));
+        PlanCheck.check(plan, pieces, 0);
+        assertThat(plan.goal().reached()).isCloseTo(600 * 310 + 100 * 510, within(1e-3));
+    }
+
+    private static Piece strip(String mark, double length, int count) {
+        ConvexPolygon outline = ConvexPolygon.of(0, 0, length, 0, length, 300, 0, 300);
+        return new Piece(mark, outline, count, false, OptionalDouble.of(0));
+    }
+
     @Test
     void moreStepsNeverMakeALongerPlan() {
         Cases.each(6, (random, size) -> {

@@ -91,6 +91,35 @@ class SheetPatternsTest {
         return new Piece("P", outline, count, false, OptionalDouble.of(0));
     }
 
+    private static PatternTrial.Outcome look(OptionalDouble grain, int count, int steps) {
+        ConvexPolygon outline = ConvexPolygon.of(new Triangle(100, 100, 100));
+        Kinds kinds = new Kinds(List.of(new Piece("P", outline, 9, false, grain)));
+        return new PatternTrial(kinds, new Field(0, 249, 86.60255, 0, false), 0).look(List.of(count), steps);
+    }
+
+    /** Computed by hand here: in a row 249 mm long three triangles lie, of 200 mm, and a fourth would take 250. */
+    @Test
+    void aTrialTellsWhatFitsWhatCannotAndWhatStaysOpen() {
+        for (OptionalDouble grain : List.of(OptionalDouble.of(0), OptionalDouble.empty())) {
+            PatternTrial.Outcome three = look(grain, 3, 60);
+            assertThat(three.pattern().fits()).isTrue();
+            assertThat(three.pattern().cannot()).isFalse();
+            assertThat(three.pattern().spots()).hasSize(3);
+            assertThat(three.steps()).as("a filling takes a step").isEqualTo(1);
+        }
+        PatternTrial.Outcome four = look(OptionalDouble.of(0), 4, 60);
+        assertThat(four.pattern().cannot()).isTrue();
+        assertThat(four.pattern().fits()).isFalse();
+        assertThat(four.steps()).isBetween(2, 60);
+        PatternTrial.Outcome hasty = look(OptionalDouble.of(0), 4, 0);
+        assertThat(hasty.pattern()).isEqualTo(SheetPattern.open(List.of(4)));
+        assertThat(hasty.pattern().cannot()).isFalse();
+        PatternTrial.Outcome free = look(OptionalDouble.empty(), 4, 10);
+        assertThat(free.pattern()).isEqualTo(SheetPattern.open(List.of(4)));
+        assertThat(free.pattern().fits()).isFalse();
+        assertThat(free.steps()).isPositive();
+    }
+
     /** What takes so many programmes is decided with one more, and open with no more or fewer. */
     @Test
     void noMoreProgrammesAreSolvedThanAllowed() {
