@@ -121,7 +121,7 @@ final class OutlinesFirst {
                 if (n == 0 || !isWanted(same, wanted)) {
                     OutlineFilling filling = new OutlineFilling(kinds, field, share, wanted);
                     same = filling.fill(manners);
-                    steps += layout.steps() > 0 ? filling.steps() : 0;
+                    steps += filling.steps();
                 }
                 if (same.spots().isEmpty()) {
                     break;

@@ -1,11 +1,15 @@
 package dev.calotte.nest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.calotte.geometry.ConvexPolygon;
 import dev.calotte.geometry.Polygon;
+import dev.calotte.stock.Bar;
 import dev.calotte.stock.Outline;
+import dev.calotte.stock.Roll;
+import dev.calotte.stock.Sheet;
 import dev.calotte.stock.Terms;
 import dev.calotte.testing.Cases;
 import java.util.OptionalDouble;
@@ -69,6 +73,23 @@ class WallsTest {
                 }
             }
         });
+    }
+
+    /** By hand: a sheet, an endless roll and one that ends, and the box round an outline, each without its margins. */
+    @Test
+    void aFieldIsWhatTheMarginsLeave() {
+        assertThat(Field.of(2, new Sheet(1000, 600, 10, Terms.OPEN))).isEqualTo(new Field(2, 980, 580, 10, false));
+        Roll endless = new Roll(600, 15, OptionalDouble.empty(), Terms.OPEN);
+        assertThat(Field.of(1, endless)).isEqualTo(new Field(1, Double.POSITIVE_INFINITY, 570, 15, true));
+        Roll ending = new Roll(600, 15, OptionalDouble.of(4000), Terms.OPEN);
+        assertThat(Field.of(1, ending)).isEqualTo(new Field(1, 3970, 570, 15, true));
+        Field box = Field.of(0, new Outline("o", Polygon.of(0, 0, 900, 0, 500, 700), 20, ONE));
+        assertThat(box.length()).isEqualTo(860);
+        assertThat(box.width()).isEqualTo(660);
+        assertThat(box.isIrregular()).isTrue();
+        assertThat(box.isRoll()).isFalse();
+        assertThatThrownBy(() -> Field.of(0, new Bar(1, 0, 0, Terms.OPEN)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** By hand: sides of 5 and 10 at a slant, and those along the axes, which every part may lie along anyway. */
