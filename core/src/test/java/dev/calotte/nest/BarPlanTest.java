@@ -14,7 +14,6 @@ import dev.calotte.testing.Cases;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -28,11 +27,11 @@ class BarPlanTest {
 
     private static final double EXACT = 1e-9;
 
-    private static Bar bar(double length, double kerf) {
+    static Bar bar(double length, double kerf) {
         return new Bar(length, kerf, 0, Terms.OPEN);
     }
 
-    private static Bar priced(double length, double price, OptionalInt have) {
+    static Bar priced(double length, double price, OptionalInt have) {
         return new Bar(length, 0, 0, new Terms(OptionalDouble.of(price), OptionalDouble.empty(), have));
     }
 
@@ -118,7 +117,7 @@ class BarPlanTest {
                         within(EXACT));
     }
 
-    private static List<Cut> random(Random random, int kinds, double longest) {
+    static List<Cut> random(Random random, int kinds, double longest) {
         List<Cut> cuts = new ArrayList<>();
         for (int kind = 0; kind < kinds; kind++) {
             double length = Math.rint(longest * (0.2 + 0.8 * random.nextDouble()));
@@ -306,118 +305,5 @@ class BarPlanTest {
         assertThat(plan.goal().proof()).isEqualTo(Goal.Proof.LINEAR_PROGRAMME);
         assertThat(plan.goal().gap()).isLessThan(0.015);
         assertThat(plan.goal().bound()).isEqualTo(Math.rint(plan.goal().bound()));
-    }
-
-    /** What a pattern may be worth at most, where the search for it was given up, is no less than the best. */
-    @Test
-    void worthsAreBounded() {
-        Cases.each(20, (random, size) -> {
-            List<Cut> cuts = random(random, 40, 300);
-            BarLengths lengths = BarLengths.of(cuts);
-            double[] prices = random.doubles(lengths.count(), 0.1, 0.3).toArray();
-            Bar bar = bar(1000 + 100 * size, 3);
-            BarPricing pricing = BarPricing.of(lengths, lengths.need(), prices, bar, 0);
-            double room = bar.usableLengthMm() + 3;
-            double worth = 0;
-            for (int kind = 0; kind < lengths.count(); kind++) {
-                room -= pricing.best()[kind] * (lengths.lengthMm(kind) + 3);
-                worth += pricing.best()[kind] * prices[kind];
-                assertThat(pricing.best()[kind]).isLessThanOrEqualTo((int) lengths.need()[kind]);
-            }
-            assertThat(room).isGreaterThanOrEqualTo(-1e-6);
-            assertThat(worth).isCloseTo(pricing.worth(), within(EXACT));
-            assertThat(pricing.bound(bar)).isBetween(worth - EXACT, 1.2 * worth);
-        });
-    }
-
-    /** More than can be tried: every choice of 24 lengths goes on the bar, and no sum promises too little. */
-    @Test
-    void partsThatAllGoOnABarAreWorthNoMoreThanAllTogether() {
-        List<Cut> cuts = new ArrayList<>();
-        for (int kind = 0; kind < 24; kind++) {
-            cuts.add(new Cut("S" + kind, 200.5 + kind, 1));
-        }
-        BarLengths lengths = BarLengths.of(cuts);
-        double all = cuts.stream().mapToDouble(Cut::lengthMm).sum();
-        double[] prices = prices(lengths);
-        assertThat(pricing(lengths, prices, 20_000).bound(bar(20_000, 0))).isCloseTo(all, within(1e-6));
-    }
-
-    /** By hand: lengths are multiples of three, a bar of 20,000 is not; the grid is a millimetre, and a part loses less. */
-    @Test
-    void whatCouldBeWorthMostIsKnownToAGridWhereTooMuchWouldHaveToBeTried() {
-        List<Cut> cuts = new ArrayList<>();
-        for (int kind = 0; kind < 24; kind++) {
-            cuts.add(new Cut("S" + kind, 600 + 3 * kind, 40));
-        }
-        BarLengths lengths = BarLengths.of(cuts);
-        BarPricing pricing = pricing(lengths, prices(lengths), 20_000);
-        assertThat(pricing.worth()).isBetween(19_000.0, 19_998.0);
-        assertThat(pricing.bound(bar(20_000, 0))).isBetween(19_998.0, 20_000.0 + 34);
-    }
-
-    private static double[] prices(BarLengths lengths) {
-        double[] prices = new double[lengths.count()];
-        Arrays.setAll(prices, lengths::lengthMm);
-        return prices;
-    }
-
-    private static BarPricing pricing(BarLengths lengths, double[] prices, double bar) {
-        return BarPricing.of(lengths, lengths.need(), prices, bar(bar, 0), 0);
-    }
-
-    /** As many as are needed at least, of each stock no more than there are: by trying all numbers of bars and parts. */
-    @Test
-    void barsAtHandAreMixedAtTheLeastPrice() {
-        Cases.each(33, (random, size) -> {
-            List<Cut> cuts = random(random, 1 + size % 3, 90);
-            List<Bar> bars = List.of(
-                    priced(100, 5 + random.nextInt(4), OptionalInt.of(1 + random.nextInt(3))),
-                    priced(150, 8 + random.nextInt(4), OptionalInt.of(1 + random.nextInt(3))));
-            List<Double> parts = new ArrayList<>();
-            cuts.forEach(cut -> parts.addAll(Collections.nCopies(cut.count(), cut.lengthMm())));
-            double least = cheapest(bars, parts);
-            for (int many : new int[] {4000, 0}) {
-                BarMix.Mix mix = new BarMix(bars, BarLengths.of(cuts), many).solve();
-                assertThat(mix.bound()).isLessThanOrEqualTo(least + 1e-6);
-                if (many > 0) {
-                    assertThat(mix.numbers().found()).isEqualTo(least < Double.POSITIVE_INFINITY);
-                }
-                if (mix.numbers().found()) {
-                    assertThat(mix.numbers().cost()).isBetween(least - 1e-6, many > 0 ? least + 1e-6 : 2 * least);
-                }
-            }
-        });
-    }
-
-    private static double cheapest(List<Bar> bars, List<Double> parts) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int a = 0; a <= bars.get(0).terms().have().orElseThrow(); a++) {
-            for (int b = 0; b <= bars.get(1).terms().have().orElseThrow(); b++) {
-                List<Double> rooms =
-                        new ArrayList<>(Collections.nCopies(a, bars.get(0).lengthMm()));
-                rooms.addAll(Collections.nCopies(b, bars.get(1).lengthMm()));
-                if (hold(rooms, parts)) {
-                    least = Math.min(least, a * BarPrices.cost(bars, 0) + b * BarPrices.cost(bars, 1));
-                }
-            }
-        }
-        return least;
-    }
-
-    private static boolean hold(List<Double> rooms, List<Double> parts) {
-        if (parts.isEmpty()) {
-            return true;
-        }
-        for (int bar = 0; bar < rooms.size(); bar++) {
-            if (rooms.get(bar) >= parts.get(0)) {
-                List<Double> next = new ArrayList<>(rooms);
-                next.set(bar, next.get(bar) - parts.get(0));
-                if (hold(next, parts.subList(1, parts.size()))) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 }
