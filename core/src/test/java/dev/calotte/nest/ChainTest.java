@@ -142,7 +142,7 @@ class ChainTest {
             for (Block b : blocks) {
                 for (int n = 0; covers(less(need, a, n)); n++) {
                     int[] rest = less(need, a, n);
-                    for (int m = 0; a != b && covers(less(rest, b, m)); m++) {
+                    for (int m = 0; !a.equals(b) && covers(less(rest, b, m)); m++) {
                         if (isWhole(less(rest, b, m))) {
                             double joins = (n > 0 ? join : 0) + (m > 0 ? join : 0);
                             least = Math.min(least, n * a.period() + m * b.period() + joins);

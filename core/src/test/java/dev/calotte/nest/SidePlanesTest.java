@@ -124,4 +124,15 @@ class SidePlanesTest {
         ConvexPolygon tooWide = ConvexPolygon.of(0, 0, 200, 0, 200, 301, 0, 301);
         assertThat(new SidePlanes(List.of(square, tooWide), FIELD).hasRoom()).isFalse();
     }
+
+    /** By hand: what is too long or too wide by less than a millionth of a millimetre touches both edges. */
+    @Test
+    void aPartThatTouchesBothEdgesLiesMidway() {
+        double over = 8e-7;
+        ConvexPolygon touching = ConvexPolygon.of(0, 0, 500 + over, 0, 500 + over, 300 + over, 0, 300 + over);
+        SidePlanes places = new SidePlanes(List.of(touching), FIELD);
+        assertThat(places.hasRoom()).isTrue();
+        assertThat(places.solve()[0]).isBetween(-over / 2 - 1e-12, -over / 2 + 1e-12);
+        assertThat(places.solve()[1]).isBetween(-over / 2 - 1e-12, -over / 2 + 1e-12);
+    }
 }

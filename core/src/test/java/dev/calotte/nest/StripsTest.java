@@ -128,15 +128,21 @@ class StripsTest {
         assertThat(reached(oddStrips(), 1, sheet, dear)).isEqualTo(2);
     }
 
+    private static List<Piece> twelve() {
+        List<Piece> strips = new ArrayList<>();
+        for (int kind = 0; kind < 12; kind++) {
+            strips.add(strip("P" + kind, 185 + 11 * kind, 2));
+        }
+        return strips;
+    }
+
     /** Twelve lengths make thousands of rows; those that promise most suffice for all but one sheet more than bars take. */
     @Test
     void ofTooManyPatternsTheMostPromisingAreLookedAt() {
-        List<Piece> strips = new ArrayList<>();
-        List<Cut> cuts = new ArrayList<>();
-        for (int kind = 0; kind < 12; kind++) {
-            strips.add(strip("P" + kind, 185 + 11 * kind, 2));
-            cuts.add(new Cut("P" + kind, 185 + 11 * kind, 2));
-        }
+        List<Piece> strips = twelve();
+        List<Cut> cuts = strips.stream()
+                .map(strip -> new Cut(strip.mark(), strip.outline().x(1), 2))
+                .toList();
         Kinds kinds = new Kinds(strips);
         Field field = new Field(0, 1000, WIDTH, 0, false);
         PatternSearch search = new PatternSearch(kinds, field, 1000 * (WIDTH + SPACING), FIRST.withSteps(1000));
@@ -207,5 +213,36 @@ class StripsTest {
         SheetMix mix = mixed(List.of(free), 264, 86.60255);
         assertThat(mix.best()).hasSize(2);
         assertThat(mix.bound()).isEqualTo(1);
+        // the open pattern is looked at again and again, each time longer
+        assertThat(mix.steps()).isBetween(500, 1500);
+    }
+
+    @Test
+    void ofTooManyPatternsNoBoundIsKnown() {
+        SheetMix mix = mixed(twelve(), 1000, WIDTH);
+        assertThat(mix.bound()).isZero();
+        assertThat(mix.best()).isNotEmpty();
+    }
+
+    /** By hand: sheets alone would take two for 10 each, a roll at 1 a metre takes six strips of 1.96 m for 2.01. */
+    @Test
+    void besideARollPatternsOfSheetsAreNoBound() {
+        Sheet sheet = new Sheet(1000, WIDTH, 0, terms(10, OptionalInt.empty()));
+        Roll roll = new Roll(WIDTH, 0, OptionalDouble.empty(), terms(1, OptionalInt.empty()));
+        CutPlan plan = SheetPlan.of(oddStrips(), List.of(sheet, roll), new Layout(SPACING, 1, 1));
+        assertThat(plan.goal().reached()).isCloseTo(2.01, within(1e-9));
+        assertThat(plan.goal().bound()).isCloseTo(1.96, within(1e-9));
+        assertThat(plan.goal().proof()).isEqualTo(Goal.Proof.AREA);
+    }
+
+    /** By hand: of three sheets the one for 1 comes first, then the one for 5, which is listed after the one for 9. */
+    @Test
+    void whatCostsLessForItsAreaIsBegunSooner() {
+        Sheet dear = new Sheet(1000, WIDTH, 0, terms(9, OptionalInt.empty()));
+        Sheet cheap = new Sheet(1001, WIDTH, 0, terms(1, OptionalInt.of(1)));
+        Sheet other = new Sheet(1002, WIDTH, 0, terms(5, OptionalInt.empty()));
+        assertThat(reached(List.of(strip("A", 300, 6)), 0, dear, cheap, other)).isEqualTo(6);
+        Roll roll = new Roll(WIDTH, 0, OptionalDouble.of(1000), terms(7, OptionalInt.empty()));
+        assertThat(reached(List.of(strip("A", 300, 6)), 0, dear, cheap, roll)).isCloseTo(1 + 7 * 0.92, within(1e-9));
     }
 }
