@@ -25,7 +25,8 @@ class BarPricingTest {
         BarLengths lengths = BarLengths.of(cuts);
         double all = cuts.stream().mapToDouble(Cut::lengthMm).sum();
         double[] prices = prices(lengths);
-        assertThat(pricing(lengths, prices, 20_000).bound(BarPlanTest.bar(20_000, 0))).isCloseTo(all, within(1e-6));
+        assertThat(pricing(lengths, prices, 20_000).bound(BarPlanTest.bar(20_000, 0)))
+                .isCloseTo(all, within(1e-6));
     }
 
     /** By hand: lengths are multiples of three, a bar of 20,000 is not; the grid is a millimetre, and a part loses less. */

@@ -98,7 +98,9 @@ class RollsTest {
     /** A narrow roll, and a wide one for what is too wide for it: none of the searches lays all on the narrow one. */
     @Test
     void aRollThatDoesNotHoldAllIsNotSearchedAlone() {
-        List<Piece> pieces = List.of(strip("A", 300, 2), new Piece("W", ConvexPolygon.of(0, 0, 100, 0, 100, 500, 0, 500), 1, false, OptionalDouble.of(0)));
+        List<Piece> pieces = List.of(
+                strip("A", 300, 2),
+                new Piece("W", ConvexPolygon.of(0, 0, 100, 0, 100, 500, 0, 500), 1, false, OptionalDouble.of(0)));
         Roll narrow = new Roll(310, 0, OptionalDouble.empty(), Terms.OPEN);
         Roll wide = new Roll(510, 0, OptionalDouble.empty(), Terms.OPEN);
         CutPlan plan = SheetPlan.of(pieces, List.of(narrow, wide), new Layout(0, 60, 1));

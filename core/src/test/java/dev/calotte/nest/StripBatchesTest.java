@@ -46,7 +46,8 @@ class StripBatchesTest {
     }
 
     private static BatchPlan laid(int[] counts, OptionalInt have) {
-        Stock sheet = new Sheet(1000, StripsTest.WIDTH, 0, new Terms(OptionalDouble.empty(), OptionalDouble.empty(), have));
+        Stock sheet =
+                new Sheet(1000, StripsTest.WIDTH, 0, new Terms(OptionalDouble.empty(), OptionalDouble.empty(), have));
         Goal free = new Goal(Measure.PIECES, 1, 0, Goal.Proof.AREA);
         return BatchPlan.of(order(counts, sheet), StripsTest.FIRST, free);
     }
@@ -97,7 +98,8 @@ class StripBatchesTest {
         BatchPlan.Order order = new BatchPlan.Order(List.of(StripsTest.strip("A", 300, 12)), batches, sheets);
         BatchPlan plan = BatchPlan.of(order, StripsTest.FIRST, new Goal(Measure.PRICE, 26, 20, Goal.Proof.AREA));
         assertThat(plan.plan().goal().reached()).isEqualTo(26);
-        assertThat(plan.plan().sheets()).extracting(CutSheet::stock)
+        assertThat(plan.plan().sheets())
+                .extracting(CutSheet::stock)
                 .containsExactly(sheets.get(1), sheets.get(1), sheets.get(0), sheets.get(0));
     }
 

@@ -20,7 +20,8 @@ class StripOutlinesTest {
 
     /** An outline with a point beyond 700 mm, which no strip reaches into: it holds three of 200, a sheet of 1000 four. */
     private static Outline outline(double price, int have) {
-        Polygon border = Polygon.of(0, 0, 700, 0, 730, StripsTest.WIDTH / 2, 700, StripsTest.WIDTH, 0, StripsTest.WIDTH);
+        Polygon border =
+                Polygon.of(0, 0, 700, 0, 730, StripsTest.WIDTH / 2, 700, StripsTest.WIDTH, 0, StripsTest.WIDTH);
         return new Outline("o", border, 0, StripsTest.terms(price, OptionalInt.of(have)));
     }
 
@@ -36,8 +37,9 @@ class StripOutlinesTest {
                 least = Math.min(least, n * outline + sheet * ((Math.max(0, count - 3 * n) + 3) / 4));
             }
             List<Piece> strips = List.of(StripsTest.strip("A", 200, count));
-            List<Stock> stocks =
-                    List.of(outline(outline, have), new Sheet(1000, StripsTest.WIDTH, 0, StripsTest.terms(sheet, OptionalInt.empty())));
+            List<Stock> stocks = List.of(
+                    outline(outline, have),
+                    new Sheet(1000, StripsTest.WIDTH, 0, StripsTest.terms(sheet, OptionalInt.empty())));
             CutPlan plan = SheetPlan.of(strips, stocks, StripsTest.FIRST);
             PlanCheck.check(plan, strips, StripsTest.SPACING);
             assertThat(plan.goal().reached()).isEqualTo(least);
@@ -70,8 +72,8 @@ class StripOutlinesTest {
             strips.add(StripsTest.strip("P" + kind, lengths[kind], counts[kind]));
         }
         Kinds kinds = new Kinds(strips);
-        OutlineFilling filling =
-                new OutlineFilling(kinds, Field.of(0, outline(0, 1)), StripsTest.FIRST.withSteps(steps), kinds.needed());
+        OutlineFilling filling = new OutlineFilling(
+                kinds, Field.of(0, outline(0, 1)), StripsTest.FIRST.withSteps(steps), kinds.needed());
         double sum = 0;
         for (Spot spot : filling.fill(List.of(Manner.ANY)).spots()) {
             sum += lengths[spot.kind()];
