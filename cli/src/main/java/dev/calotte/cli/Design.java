@@ -65,8 +65,7 @@ public record Design(
      * @param bars how its struts are cut
      * @param barCurve what its struts take in sizes nearby
      * @param covers its covers
-     * @param widest what limits the size
-     * @param widestFrom the size, where the supply of a stock decides it
+     * @param found its size, and what decided it
      * @param bill what it takes
      * @param cautions what to mind
      */

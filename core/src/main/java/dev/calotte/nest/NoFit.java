@@ -63,7 +63,9 @@ final class NoFit {
 
     /** Keeps the normals sorted by angle, each direction once. */
     private int insert(int sides, double ax, double ay) {
-        double a = FastMath.atan2(ay, ax);
+        double around = FastMath.atan2(ay, ax);
+        // half a turn either way is the same direction
+        double a = around > FastMath.PI - ROUNDING ? around - 2 * FastMath.PI : around;
         int place = sides;
         while (place > 0 && angle[place - 1] > a - ROUNDING) {
             place--;
