@@ -9,6 +9,11 @@ import java.util.Optional;
 /**
  * How a dome is to be put together.
  *
+ * <pre>{@code
+ * AssemblySpec hoisted = new AssemblySpec(Optional.of(PatchWay.ROWS), Raise.CROWN);
+ * List<Patch> rows = hoisted.patches(parts).patches();
+ * }</pre>
+ *
  * @param way how panels are grouped into patches; nothing if whole stars or the fewest kinds decide
  * @param raise from which end it is raised
  */

@@ -21,6 +21,11 @@ import java.util.stream.Stream;
 /**
  * What pieces weigh, from the masses of the stock that they are cut from. Hubs, bolts, seams and tapes are not in it.
  * Kilograms. Where stocks of different masses are used for one purpose, nothing is said.
+ *
+ * <pre>{@code
+ * Needs needs = new Needs(parts, Optional.empty(), Optional.empty(), List.of(fit), List.of(plan), 0.05);
+ * Masses masses = Masses.of(needs);
+ * }</pre>
  */
 public final class Masses {
 

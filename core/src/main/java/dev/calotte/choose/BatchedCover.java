@@ -12,6 +12,11 @@ import java.util.List;
  * A cover that is cut batch by batch, so that panels that are made into one unit come off the table together, and what
  * that costs. Batches that follow one another may be laid in groups, see {@link BatchPlan}.
  *
+ * <pre>{@code
+ * List<List<Panel>> patches = AssemblySpec.USUAL.patches(parts).patches().stream().map(Patch::panels).toList();
+ * BatchedCover inOrder = BatchedCover.of(plan, patches, Layout.quick(5));
+ * }</pre>
+ *
  * @param plan how its pieces are laid
  * @param groups how many batches are in each group
  * @param groupOf for each sheet of the plan, for each part on it, the number of its group, from 0

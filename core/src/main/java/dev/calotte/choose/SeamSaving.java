@@ -11,6 +11,10 @@ import java.util.Optional;
  * kind alone, then kinds beside the best of these. The trials are compared by a first plan, the best of them and the cover
  * with the fewest seams by a plan on which work is spent.
  *
+ * <pre>{@code
+ * Optional<CoverPlan> least = SeamSaving.of(fit, Layout.quick(5)).map(SeamSaving::plan);
+ * }</pre>
+ *
  * @param plan the plan with seams where they save stock; the plan with the fewest seams where none of those tried saves
  *     a hundredth of it
  * @param measure in what the saving is told: pieces or length where there is one sort of stock, else price or area

@@ -11,6 +11,12 @@ import java.util.function.UnaryOperator;
 /**
  * How a tool follows the lines of a drawing. The same choices hold for every format.
  *
+ * <pre>{@code
+ * Contours milled = new Contours(
+ *         Contours.Start.EDGE, OptionalDouble.of(0.05), Contours.SharedEdges.EACH, Contours.Closing.FLAG);
+ * Finish finish = Finish.PLAIN.withContours(milled);
+ * }</pre>
+ *
  * @param start where the cut of an outline begins
  * @param flattenMm how far chords may lie from the arcs that they stand for; arcs stay arcs if absent
  * @param sharedEdges what becomes of an edge along which two pieces lie

@@ -8,6 +8,11 @@ import java.util.Optional;
  * What would be cut twice: straight sides of outlines that lie on each other, wholly or in part, and arcs and circles
  * that do. Lines that only cross, or meet in a point, are none.
  *
+ * <pre>{@code
+ * Drawing sheet = CoverSheets.of(plan, UnitSystem.METRIC).get(0);
+ * Optional<String> twice = DoubleCuts.in(sheet).map(DoubleCuts::text);
+ * }</pre>
+ *
  * @param drawing the name of the drawing
  * @param count how many pairs of sides there are
  * @param one the mark of a piece

@@ -8,6 +8,13 @@ import java.util.Set;
  * A flat sheet of shapes to be worked at full size. Its lower left corner is the origin and y points up; every shape
  * lies inside it.
  *
+ * <pre>{@code
+ * Shape board = Polyline.closed(Operation.CUT_OUTER, 10, 10, 310, 10, 310, 210, 10, 210);
+ * Shape hole = new Circle(Operation.DRILL, 30, 30, 3.25);
+ * List<Drawing.Part> parts = List.of(new Drawing.Part("A1", "a shelf", List.of(board, hole)));
+ * Exporters.installed().write(new Drawing("shelf", "A shelf", 320, 220, parts), Path.of("shelf.dxf"));
+ * }</pre>
+ *
  * @param name where the file belongs
  * @param title what it shows
  * @param widthMm along x

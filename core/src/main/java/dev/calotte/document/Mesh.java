@@ -5,6 +5,12 @@ import dev.calotte.geometry.TriangleNet;
 /**
  * A solid, as the triangles of its surface: closed, every edge shared by exactly two triangles, all counter-clockwise
  * seen from outside. Its least x, y and z are 0, z = 0 is the face it is printed on.
+ *
+ * <pre>{@code
+ * double[] corners = {0, 0, 0, 30, 0, 0, 0, 40, 0, 10, 10, 25};
+ * int[] triangles = {0, 2, 1, 0, 1, 3, 1, 2, 3, 2, 0, 3};
+ * Exporters.installed().write(new Mesh("wedge", "A wedge", corners, triangles), Path.of("wedge.stl"));
+ * }</pre>
  */
 public final class Mesh implements Document {
 

@@ -5,6 +5,12 @@ import java.util.List;
 /**
  * Points, lines and triangles in space, in layers.
  *
+ * <pre>{@code
+ * double[] fromTo = {0, 0, 2500, 4000, 0, 2500};
+ * List<Wireframe.Layer> layers = List.of(new Wireframe.Layer("RIDGE", Wireframe.Sort.LINES, fromTo));
+ * Exporters.installed().write(new Wireframe("ridge", "A ridge", layers), Path.of("ridge.dxf"));
+ * }</pre>
+ *
  * @param name where the file belongs
  * @param title what it shows
  * @param layers the layers, each of one sort

@@ -8,6 +8,12 @@ import java.util.ServiceLoader;
 /**
  * Reads the surfaces of solids from files in one format. A reader keeps no state between calls. A module offers it twice,
  * as an {@link Exporter} is.
+ *
+ * <pre>{@code
+ * try (InputStream in = Files.newInputStream(Path.of("wedge.stl"))) {
+ *     Facets facets = SolidReader.installed("stl").orElseThrow().read(in);
+ * }
+ * }</pre>
  */
 public interface SolidReader {
 

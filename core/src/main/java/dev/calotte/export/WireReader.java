@@ -10,6 +10,12 @@ import java.util.ServiceLoader;
 /**
  * Reads points, lines and triangles in space from files in one format. A reader keeps no state between calls. A module
  * offers it twice, as an {@link Exporter} is.
+ *
+ * <pre>{@code
+ * try (InputStream in = Files.newInputStream(Path.of("ridge.dxf"))) {
+ *     List<Wireframe.Layer> layers = WireReader.installed("dxf").orElseThrow().read(in);
+ * }
+ * }</pre>
  */
 public interface WireReader {
 

@@ -6,6 +6,11 @@ import java.util.stream.IntStream;
 /**
  * Measured values gathered where they differ by rounding only: sorted, a new group begins where the gap to the value
  * before exceeds the tolerance. Groups are numbered from 0 by rising value.
+ *
+ * <pre>{@code
+ * Groups lengths = Groups.of(new double[] {1200, 1310.5, 1200.0000001}, 1e-6);
+ * int kinds = lengths.count();
+ * }</pre>
  */
 public final class Groups {
 

@@ -8,6 +8,11 @@ import java.util.Arrays;
  * <p>Half-edge {@code h = 3 f + k} runs from corner k of triangle f to corner k + 1, counter-clockwise as the triangle
  * is listed. Edges are numbered in the order in which their first half-edge comes. Every edge has one or two
  * triangles, and at every vertex the triangles form a single fan.
+ *
+ * <pre>{@code
+ * TriangleNet kite = new TriangleNet(4, new int[] {0, 1, 2, 2, 1, 3});
+ * int across = kite.twin(1);
+ * }</pre>
  */
 public final class TriangleNet {
 

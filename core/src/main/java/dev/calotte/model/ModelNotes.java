@@ -7,7 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What will be fiddly about a model: short struts, small letters, narrow tabs. */
+/**
+ * What will be fiddly about a model: short struts, small letters, narrow tabs.
+ *
+ * <pre>{@code
+ * List<String> notes = ModelNotes.of(parts, ModelSpec.of(20, Board.of(600, 300, 3, 0.15)));
+ * }</pre>
+ */
 public final class ModelNotes {
 
     /** Shorter struts are hard to hold; common practice, no source. */

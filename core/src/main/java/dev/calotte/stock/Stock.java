@@ -1,6 +1,13 @@
 package dev.calotte.stock;
 
-/** Something that parts are cut from. Lengths are millimetres. */
+/**
+ * Something that parts are cut from. Lengths are millimetres.
+ *
+ * <pre>{@code
+ * Stock board = new Sheet(2440, 1220, 10, Terms.OPEN);
+ * Stock cloth = new Roll(1500, 10, OptionalDouble.of(50_000), Terms.OPEN);
+ * }</pre>
+ */
 public sealed interface Stock permits Bar, Sheet, Roll, Outline {
 
     /**

@@ -15,6 +15,10 @@ import java.util.function.IntFunction;
 /**
  * Threads that share pieces of work that do not know of each other.
  *
+ * <pre>{@code
+ * List<Double> lengths = Crew.everyCore().all(List.of(() -> dome.struts().get(0).lengthMm()));
+ * }</pre>
+ *
  * @param threads how many there are, at least 1
  */
 public record Crew(int threads) {
