@@ -140,6 +140,7 @@ final class Filling {
                         last.stream().map(fast -> NoFit.of(fast, part, spacing)))
                 .toList();
         consider(minX, minY);
+        consider(minX, maxY);
         for (int i = 0; i < near.size(); i++) {
             alone(near.get(i));
             for (int j = 0; j < i; j++) {
