@@ -107,7 +107,7 @@ class CoversTest {
         String brief = DOME + """
                 size: { widest-for: cloth }
                 covers:
-                  - { name: cloth, stock: { roll: 1500 mm, margin: 10 mm }, edge: 15 mm, base-edge: 50 mm }
+                  - { name: cloth, stock: { roll: 1500 mm, margin: 10 mm }, spacing: 2 mm, edge: 15 mm, base-edge: 50 mm }
                 """;
         assertThat(run("show", brief).out()).contains("Size: as large as the stock allows; P2");
         JsonNode patterns = made(brief).get("covers").get(0).get("patterns");
