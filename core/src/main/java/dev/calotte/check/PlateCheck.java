@@ -15,8 +15,8 @@ import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
  */
 public final class PlateCheck {
 
-    /** A file may have more holes than any plate; the axis is not searched for from all of them. */
-    private static final int MOST_TRIED = 100;
+    /** No hub has so many struts and no plate so many holes; a damaged file may have any number. */
+    private static final int MOST = 100;
 
     private final RecordedPlate plate;
     private final List<Vector2D> places;
@@ -59,8 +59,12 @@ public final class PlateCheck {
     }
 
     private void check() {
+        if (places.size() > MOST) {
+            findings.add(Fault.DIFFERENT, plate.kind().mark(), "no plate has holes for " + places.size() + " struts.");
+            return;
+        }
         List<Circle> drilled = new ArrayList<>(seen.drilled());
-        Vector2D axis = axis(drilled);
+        Vector2D axis = axis(drilled.subList(0, Math.min(MOST, drilled.size())));
         for (int strut = 0; strut < places.size(); strut++) {
             Vector2D place = axis.add(places.get(strut));
             if (!drilled.removeIf(hole -> isAt(place, hole))) {
@@ -84,7 +88,7 @@ public final class PlateCheck {
     private Vector2D axis(List<Circle> drilled) {
         Vector2D best = Vector2D.ZERO;
         long most = -1;
-        for (Circle hole : drilled.subList(0, Math.min(MOST_TRIED, drilled.size()))) {
+        for (Circle hole : drilled) {
             for (Vector2D place : places) {
                 Vector2D axis = new Vector2D(hole.xMm(), hole.yMm()).subtract(place);
                 long agreeing = places.stream()

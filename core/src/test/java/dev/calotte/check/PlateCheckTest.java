@@ -10,6 +10,7 @@ import dev.calotte.parts.HubPlate;
 import dev.calotte.parts.Joinery;
 import dev.calotte.parts.Parts;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -138,5 +139,16 @@ class PlateCheckTest {
         more.remove(Shapes.first(more, Operation.DRILL));
         assertThat(Found.by(findings -> PlateCheck.of(own, more, WITHIN, findings)))
                 .containsExactly("MISSING " + mark());
+    }
+
+    /** Whatever a record announces, the time that the search for the axis takes is bounded. */
+    @Test
+    void aKindOfMoreStrutsThanAnyHubHasIsNotSearchedFor() {
+        RecordedDome.HubKind kind = plate(BASE).kind();
+        RecordedDome.HubKind crowded = new RecordedDome.HubKind(
+                kind.mark(), 1, Collections.nCopies(50_000, "S1"), kind.gaps(), kind.axialAngles(), true);
+        RecordedPlate wrong = new RecordedPlate(crowded, 10, 100, OptionalDouble.empty());
+        assertThat(Found.by(findings -> PlateCheck.of(wrong, shapes(BASE), WITHIN, findings)))
+                .containsExactly("DIFFERENT " + mark());
     }
 }
