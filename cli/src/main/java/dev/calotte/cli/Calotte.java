@@ -77,12 +77,17 @@ public final class Calotte implements Runnable {
         throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: show, make, compare or check.");
     }
 
-    /** The version of the program, from the jar's manifest. */
+    /** The program and its version, from the jar's manifest. */
+    static String version() {
+        String version = Calotte.class.getPackage().getImplementationVersion();
+        return "calotte " + (version == null ? "(not packaged)" : version);
+    }
+
+    /** Tells the version to the command line. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Calotte.class.getPackage().getImplementationVersion();
-            return new String[] {"calotte " + (version == null ? "(not packaged)" : version)};
+            return new String[] {version()};
         }
     }
 }

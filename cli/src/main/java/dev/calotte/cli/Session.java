@@ -40,7 +40,8 @@ final class Session {
         return understand(brief -> work.accept(brief.project()));
     }
 
-    private int understand(Consumer<BriefText> work) {
+    /** The work is done with the text of the brief. */
+    int understand(Consumer<BriefText> work) {
         Optional<BriefText> brief = Optional.empty();
         try {
             brief = Optional.of(BriefText.read(path));

@@ -65,11 +65,14 @@ final class ManifestCheck {
     private void foreign(Set<String> known) {
         files.names().stream()
                 .filter(name -> !known.contains(name) && !name.equals(Manifest.NAME))
-                .forEach(name -> findings.add(
-                        new Finding(Fault.FOREIGN, name, "", "this file is not one of the result.", AWAY)));
+                .forEach(name -> findings.add(foreign(name)));
     }
 
-    private static Finding missing(String name) {
+    static Finding foreign(String name) {
+        return new Finding(Fault.FOREIGN, name, "", "this file is not one of the result.", AWAY);
+    }
+
+    static Finding missing(String name) {
         return new Finding(Fault.MISSING, name, "", "this file is missing.", AGAIN);
     }
 }

@@ -11,6 +11,7 @@ import dev.calotte.check.RecordCheck;
 import dev.calotte.check.RecordedCover;
 import dev.calotte.check.RecordedDome;
 import dev.calotte.cli.folder.Manifest;
+import dev.calotte.cli.folder.Origin;
 import dev.calotte.problem.CalotteException;
 import dev.calotte.problem.Problem.Code;
 import java.io.IOException;
@@ -39,6 +40,7 @@ public final class ResultCheck {
     private final List<String> notRead = new ArrayList<>();
     private Mismatch mismatch = Mismatch.NONE;
     private String title = "";
+    private Optional<Origin> origin = Optional.empty();
     private String pieces = "Nothing could be put together.";
 
     private ResultCheck(ResultFiles files) {
@@ -87,7 +89,8 @@ public final class ResultCheck {
         if (record.isPresent()) {
             understand(record.get(), manifest);
         }
-        return new CheckResult(title, files.names().size(), pieces, mismatch, notRead, List.copyOf(findings));
+        return new CheckResult(
+                title, origin, files.names().size(), 0, pieces, mismatch, notRead, List.copyOf(findings));
     }
 
     private boolean isListed() throws IOException {
@@ -135,8 +138,9 @@ public final class ResultCheck {
     private void understand(Json root, ManifestCheck manifest) {
         add(new Findings(DOME, AGAIN), list -> {
             title = root.text("title");
-            Set<String> recorded = new TreeSet<>(root.texts("files"));
-            findings.addAll(manifest.against(recorded));
+            Origin seen = origin(root);
+            origin = Optional.of(seen);
+            findings.addAll(manifest.against(new TreeSet<>(seen.files())));
             DomeRecord record = new DomeRecord(root);
             RecordedDome dome = record.dome();
             List<RecordedCover> covers = record.covers();
@@ -146,6 +150,12 @@ public final class ResultCheck {
                 together(root, dome, covers, list);
             }
         });
+    }
+
+    private static Origin origin(Json root) throws RecordException {
+        Json made = root.at("made");
+        return new Origin(
+                root.at("brief").text("sha256"), made.text("version"), made.whole("steps"), root.texts("files"));
     }
 
     private void together(Json root, RecordedDome dome, List<RecordedCover> covers, Findings list) throws IOException {

@@ -32,7 +32,7 @@ import java.util.stream.Stream;
  *
  * <p>A target that holds anything but earlier results is refused, so that no other file is ever removed.
  */
-public final class ResultFolder {
+public final class ResultFolder implements FileSink {
 
     private static final List<String> OWN = List.of(
             "dome\\.json",
@@ -124,13 +124,7 @@ public final class ResultFolder {
         return e.getMessage() == null ? name : e.getMessage() + " (" + name + ")";
     }
 
-    /**
-     * Writes a file; several threads may do so at once.
-     *
-     * @param name its place in the folder, parts separated by {@code /}
-     * @param content writes it
-     * @throws IOException if it cannot be written
-     */
+    @Override
     public void add(String name, Rendition.Content content) throws IOException {
         Path file = fresh.resolve(name).normalize();
         if (!file.startsWith(fresh) || OWN.stream().noneMatch(name::matches)) {
@@ -144,11 +138,7 @@ public final class ResultFolder {
         }
     }
 
-    /**
-     * The files written so far.
-     *
-     * @return their names, sorted; unmodifiable
-     */
+    @Override
     public List<String> names() {
         return List.copyOf(digests.keySet());
     }

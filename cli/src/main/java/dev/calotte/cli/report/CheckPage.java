@@ -24,6 +24,9 @@ public final class CheckPage {
         List<String> lines = new ArrayList<>();
         lines.add(result.title().isEmpty() ? "(no title)" : result.title());
         lines.add("Files read     " + result.files());
+        if (result.again() > 0) {
+            lines.add("Made again     " + result.again() + " from the brief, compared byte by byte");
+        }
         lines.add("Put together   " + result.pieces());
         if (!result.mismatch().where().isEmpty()) {
             lines.add("Largest gap    " + NumberText.trimmed(result.mismatch().mm(), FINEST) + " mm, "

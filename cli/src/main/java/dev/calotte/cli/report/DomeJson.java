@@ -7,6 +7,7 @@ import dev.calotte.assembly.PieceMarks;
 import dev.calotte.assembly.SettingOut;
 import dev.calotte.caution.Caution;
 import dev.calotte.cli.Design;
+import dev.calotte.cli.folder.Origin;
 import dev.calotte.dome.Dome;
 import dev.calotte.dome.DomeSpec;
 import dev.calotte.dome.Hub;
@@ -60,25 +61,6 @@ public final class DomeJson {
     }
 
     /**
-     * Where a result comes from and what it consists of.
-     *
-     * @param briefSha256 the SHA-256 of the brief's bytes
-     * @param files the names of all files but the manifest, sorted
-     */
-    public record Origin(String briefSha256, List<String> files) {
-
-        /**
-         * Copies the list.
-         *
-         * @param briefSha256 the SHA-256 of the brief's bytes
-         * @param files the names of all files
-         */
-        public Origin {
-            files = List.copyOf(files);
-        }
-    }
-
-    /**
      * Writes a design.
      *
      * @param design what to write
@@ -101,6 +83,7 @@ public final class DomeJson {
         json.text("title", design.project().title());
         json.text("units", word(design.project().units()));
         json.object("brief", () -> json.text("sha256", origin.briefSha256()));
+        json.object("made", this::made);
         json.object("output", () -> new OutputJson(json).write(design.project()));
         json.texts("notes", design.notes());
         json.object("dome", this::dome);
@@ -125,6 +108,11 @@ public final class DomeJson {
         new BaseJson(json).write(SettingOut.of(parts), design.accuracy());
         json.objects("cautions", design.cautions(), this::caution);
         json.texts("files", origin.files());
+    }
+
+    private void made() throws IOException {
+        json.text("version", origin.version());
+        json.integer("steps", origin.steps());
     }
 
     private void bars() throws IOException {
