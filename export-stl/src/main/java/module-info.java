@@ -1,6 +1,7 @@
-/** Models jigs and writes STL and 3MF files, and reads STL files. */
+/** Models jigs, and writes and reads STL and 3MF files. */
 module dev.calotte.export.stl {
     requires transitive dev.calotte.core;
+    requires java.xml;
     requires org.locationtech.jts;
     requires static org.jspecify;
 
@@ -9,5 +10,6 @@ module dev.calotte.export.stl {
     provides dev.calotte.export.Exporter with
             dev.calotte.stl.StlExporter;
     provides dev.calotte.export.SolidReader with
-            dev.calotte.stl.StlSolidReader;
+            dev.calotte.stl.StlSolidReader,
+            dev.calotte.stl.PlateSolidReader;
 }

@@ -6,20 +6,16 @@ import dev.calotte.check.Fault;
 import dev.calotte.check.Finding;
 import dev.calotte.cli.check.ResultCheck;
 import dev.calotte.cli.folder.Manifest;
-import dev.calotte.cli.folder.Sha256;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -65,44 +61,20 @@ class CheckFaultsTest {
 
     @BeforeAll
     static void make() throws IOException {
-        Path brief = made.resolve("brief.yaml");
-        Files.writeString(brief, BRIEF);
-        Runs.Result run =
-                Runs.run("make", brief.toString(), "--out", made.resolve("out").toString(), "--steps", "0");
-        assertThat(run.err()).isEmpty();
-        assertThat(run.code()).isZero();
+        Planted.make(made, BRIEF);
     }
 
     @BeforeEach
     void copy() throws IOException {
-        Path from = made.resolve("out");
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path to = folder.resolve(from.relativize(file).toString());
-                Files.createDirectories(to.getParent());
-                Files.copy(file, to);
-            }
-        }
+        new Planted(folder).copy(made);
     }
 
     private void change(String name, UnaryOperator<String> change) throws IOException {
-        Path file = folder.resolve(name);
-        String before = Files.readString(file, StandardCharsets.ISO_8859_1);
-        String after = change.apply(before);
-        assertThat(after).isNotEqualTo(before);
-        Files.writeString(file, after, StandardCharsets.ISO_8859_1);
+        new Planted(folder).change(name, change);
     }
 
-    /** What the check says when the sums are those of the changed files. */
     private String found() throws IOException {
-        Map<String, String> sums = new TreeMap<>();
-        Runs.contents(folder)
-                .forEach((name, text) -> sums.put(name, Sha256.of(text.getBytes(StandardCharsets.ISO_8859_1))));
-        sums.remove(Manifest.NAME);
-        Files.writeString(folder.resolve(Manifest.NAME), new Manifest(sums).toString());
-        Runs.Result result = Runs.run("check", folder.toString());
-        assertThat(result.code()).as(result.out() + result.err()).isEqualTo(3);
-        return result.out();
+        return new Planted(folder).found();
     }
 
     /** Every coordinate of a DXF file, as a scale would change it. */

@@ -61,6 +61,28 @@ public final class DrawingCheck {
         twice(seen, findings);
     }
 
+    /**
+     * Asks that the line of 100 mm, from which all of a drawing is laid out, begins where it should.
+     *
+     * @param shapes what is shown; nothing is asked if it has no such line
+     * @param marginMm how far it begins from the left border and from the lower one
+     * @param withinMm how exact the file is
+     * @param findings takes what is wrong
+     */
+    public static void origin(List<Shape> shapes, double marginMm, double withinMm, Findings findings) {
+        Optional<Vector2D> begin = new SeenDrawing(shapes).referenceBegin();
+        Vector2D should = new Vector2D(marginMm, marginMm);
+        if (begin.isPresent() && !(begin.get().distance(should) <= withinMm)) {
+            findings.add(
+                    Fault.MOVED,
+                    "",
+                    "its reference of 100 mm begins at x "
+                            + Findings.text(begin.get().getX()) + ", y "
+                            + Findings.text(begin.get().getY()) + ", not at x " + Findings.text(marginMm) + ", y "
+                            + Findings.text(marginMm) + ": all of it, or this line, lies elsewhere.");
+        }
+    }
+
     private void check() {
         if (isScaled(seen.reference(), findings) || isScaled()) {
             return;

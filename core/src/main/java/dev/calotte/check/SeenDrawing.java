@@ -5,7 +5,9 @@ import dev.calotte.document.Operation;
 import dev.calotte.document.Polyline;
 import dev.calotte.document.Shape;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
@@ -74,8 +76,23 @@ final class SeenDrawing {
 
     /** How long the line is that says that it is 100 mm long: of open lines to measure by the longest. */
     OptionalDouble reference() {
-        return paths(path -> path.operation() == Operation.REF && !path.isClosed() && path.size() == 2).stream()
-                .mapToDouble(path -> StrictMath.hypot(path.x(1) - path.x(0), path.y(1) - path.y(0)))
-                .max();
+        return references().stream().mapToDouble(SeenDrawing::length).max();
+    }
+
+    /** The left end of that line. */
+    Optional<Vector2D> referenceBegin() {
+        return references().stream()
+                .max(Comparator.comparingDouble(SeenDrawing::length))
+                .map(path -> path.x(0) <= path.x(1)
+                        ? new Vector2D(path.x(0), path.y(0))
+                        : new Vector2D(path.x(1), path.y(1)));
+    }
+
+    private List<Polyline> references() {
+        return paths(path -> path.operation() == Operation.REF && !path.isClosed() && path.size() == 2);
+    }
+
+    private static double length(Polyline path) {
+        return StrictMath.hypot(path.x(1) - path.x(0), path.y(1) - path.y(0));
     }
 }

@@ -63,7 +63,18 @@ public final class SolidCheck {
     public static void of(String name, Facets facets, Findings findings) {
         SolidCheck check = new SolidCheck(facets);
         check.titled(name, findings);
-        check.check(findings);
+        check.check("", findings);
+    }
+
+    /**
+     * Looks a surface through that has no title of its own.
+     *
+     * @param name what it is called
+     * @param facets its facets
+     * @param findings takes what is wrong
+     */
+    public static void closed(String name, Facets facets, Findings findings) {
+        new SolidCheck(facets).check(name, findings);
     }
 
     private void titled(String name, Findings findings) {
@@ -100,9 +111,9 @@ public final class SolidCheck {
         return (double) most - least;
     }
 
-    private void check(Findings findings) {
+    private void check(String name, Findings findings) {
         if (facets.size() == 0) {
-            findings.add(Fault.MISSING, "", "it has no facets.");
+            findings.add(Fault.MISSING, name, "it has no facets.");
             return;
         }
         Map<Long, Integer> ways = new TreeMap<>();
@@ -119,13 +130,17 @@ public final class SolidCheck {
         if (twice >= 0) {
             findings.add(
                     Fault.MIRRORED,
-                    "facet " + (twice + 1),
+                    facet(name, twice),
                     "it runs along an edge the same way as another facet: one of them is turned inside out, or doubled.");
         } else if (open >= 0) {
-            findings.add(Fault.MISSING, "facet " + (open + 1), "an edge of it has no other facet: there is a hole.");
+            findings.add(Fault.MISSING, facet(name, open), "an edge of it has no other facet: there is a hole.");
         } else if (volume() <= 0) {
-            findings.add(Fault.MIRRORED, "", "all of its surface is turned inwards.");
+            findings.add(Fault.MIRRORED, name, "all of its surface is turned inwards.");
         }
+    }
+
+    private static String facet(String name, int facet) {
+        return name + (name.isEmpty() ? "" : " ") + "facet " + (facet + 1);
     }
 
     private long way(int half, boolean back) {

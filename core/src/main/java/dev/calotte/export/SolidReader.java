@@ -2,6 +2,7 @@ package dev.calotte.export;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 
@@ -32,6 +33,26 @@ public interface SolidReader {
      * @throws IOException if the file cannot be understood; the message says where, and why
      */
     Facets read(InputStream in) throws IOException;
+
+    /**
+     * A body of a file that can hold several.
+     *
+     * @param name what the file calls it, possibly empty
+     * @param count how often the file wants it to be made
+     * @param facets its facets, where it lies by itself
+     */
+    record Body(String name, int count, Facets facets) {}
+
+    /**
+     * Reads a file body by body.
+     *
+     * @param in its bytes
+     * @return its bodies, in the order of the file; one without a name if the format knows no bodies
+     * @throws IOException if the file cannot be understood; the message says where, and why
+     */
+    default List<Body> bodies(InputStream in) throws IOException {
+        return List.of(new Body("", 1, read(in)));
+    }
 
     /**
      * Finds the reader of a format on the module path or class path.

@@ -15,6 +15,10 @@ final class Numbers {
         all[size++] = value;
     }
 
+    float at(int number) {
+        return all[number];
+    }
+
     float[] all() {
         return Arrays.copyOf(all, size);
     }

@@ -47,7 +47,7 @@ class StlReadBackTest {
         Services services = new Services(StlSolidReader.class);
         assertThat(services.inServiceFile(SolidReader.class))
                 .isEqualTo(services.inDescriptor(SolidReader.class))
-                .containsExactly(StlSolidReader.class.getName());
+                .containsExactly(StlSolidReader.class.getName(), PlateSolidReader.class.getName());
     }
 
     /** The surface that the writer makes of a mesh, number by number, from both dialects. */

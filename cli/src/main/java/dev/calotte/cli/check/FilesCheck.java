@@ -5,11 +5,11 @@ import dev.calotte.check.ExpectedDrawing;
 import dev.calotte.check.Fault;
 import dev.calotte.check.Finding;
 import dev.calotte.check.Findings;
+import dev.calotte.check.LineMatch;
 import dev.calotte.check.PlateCheck;
 import dev.calotte.check.RecordedCover;
 import dev.calotte.check.RecordedDome;
 import dev.calotte.check.RecordedPlate;
-import dev.calotte.check.SolidCheck;
 import dev.calotte.check.WireCheck;
 import dev.calotte.check.WrittenMarks;
 import dev.calotte.export.Reading;
@@ -29,19 +29,27 @@ import java.util.TreeSet;
 /** Drawings, solids and pages of a result, each as far as a reader of its format is installed. */
 final class FilesCheck {
 
-    private static final String AGAIN = "Do not cut or print from it; make the result again.";
+    private static final String AGAIN = SolidFiles.AGAIN;
     private static final long MOST_BYTES = 32L << 20;
+
+    /** Of a file that holds all jigs, which each have a file besides. */
+    private static final long MOST_PLATE_BYTES = 64L << 20;
+
+    /** Where drawings of single pieces have their reference of 100 mm. */
+    private static final double MARGIN_MM = 10;
 
     private final ResultFiles files;
     private final ExpectedDrawings drawings;
     private final RecordedDome dome;
     private final List<Finding> findings = new ArrayList<>();
     private final Set<String> notRead = new TreeSet<>();
-    private final Map<String, Reading> unrecorded = new TreeMap<>();
+    private final Map<String, String> sound = new TreeMap<>();
+    private final SolidFiles solids;
 
     FilesCheck(ResultFiles files, Json root, RecordedDome dome, List<RecordedCover> covers) throws RecordException {
         this.files = files;
         this.dome = dome;
+        this.solids = new SolidFiles(files, dome);
         this.drawings = new ExpectedDrawings(root, dome, covers);
     }
 
@@ -53,8 +61,10 @@ final class FilesCheck {
         for (String name : files.names()) {
             Findings list = new Findings(name, AGAIN);
             try {
-                if (files.size(name) > MOST_BYTES && isRead(name)) {
-                    notRead.add(name + ": it is larger than " + (MOST_BYTES >> 20) + " MiB");
+                long most = name.endsWith(".3mf") ? MOST_PLATE_BYTES : MOST_BYTES;
+                if (files.size(name) > most && isRead(name)) {
+                    notRead.add(name + ": it is larger than " + (most >> 20) + " MiB");
+                    solids.passedOver(name);
                 } else {
                     file(name, list);
                 }
@@ -63,12 +73,13 @@ final class FilesCheck {
             }
             findings.addAll(list.list());
         }
+        findings.addAll(solids.models());
         findings.addAll(drawings.missing(files));
         return findings;
     }
 
     private static boolean isRead(String name) {
-        return name.matches("(dxf|svg|stl)/.*\\.(dxf|svg|stl)");
+        return name.matches("(dxf|svg|stl)/.*\\.(dxf|svg|stl|3mf)");
     }
 
     private void file(String name, Findings list) throws IOException {
@@ -78,11 +89,24 @@ final class FilesCheck {
                 || name.matches("(dxf|svg)/(.+/)?kerf[^/]*")) {
             shapes(name, list);
         } else if (name.endsWith(".svg")) {
-            try (InputStream in = files.open(name)) {
-                WellFormed.check(in);
-            }
-        } else if (name.endsWith(".stl")) {
+            page(name, list);
+        } else if (name.endsWith(".stl") || name.endsWith(".3mf")) {
             solid(name, list);
+        }
+    }
+
+    private void page(String name, Findings list) throws IOException {
+        try (InputStream in = files.open(name)) {
+            WellFormed.check(in);
+        }
+        if (name.startsWith("svg/templates/")) {
+            fullSize(name, list);
+        }
+    }
+
+    private void fullSize(String name, Findings list) throws IOException {
+        try (InputStream in = files.open(name)) {
+            PageSize.check(in, list);
         }
     }
 
@@ -108,23 +132,33 @@ final class FilesCheck {
 
     private void solid(String name, Findings list) throws IOException {
         Optional<SolidReader> reader = reader(SolidReader.installed(format(name)), name);
-        if (reader.isPresent()) {
-            try (InputStream in = files.open(name)) {
-                SolidCheck.of(
-                        name.substring(0, name.lastIndexOf('.')), reader.get().read(in), list);
-            }
+        if (reader.isPresent() && name.endsWith(".3mf")) {
+            solids.plate(name, reader.get(), SolidReader.installed("stl"), list);
+        } else if (reader.isPresent()) {
+            solids.solid(name, reader.get(), list);
+        }
+    }
+
+    private Optional<Reading> reading(String name) throws IOException {
+        Optional<ShapeReader> reader = reader(ShapeReader.installed(format(name)), name);
+        if (reader.isEmpty()) {
+            return Optional.empty();
+        }
+        try (InputStream in = files.open(name)) {
+            return Optional.of(reader.get().reading(in));
         }
     }
 
     private void shapes(String name, Findings list) throws IOException {
-        Optional<ShapeReader> reader = reader(ShapeReader.installed(format(name)), name);
-        if (reader.isEmpty()) {
+        if (name.endsWith(".svg")) {
+            fullSize(name, list);
+        }
+        Optional<Reading> read = reading(name);
+        if (read.isEmpty() || !list.list().isEmpty()) {
             return;
         }
-        Reading reading;
-        try (InputStream in = files.open(name)) {
-            reading = reader.get().reading(in);
-        }
+        Reading reading = read.get();
+        Optional<Reading> first = first(name);
         Optional<ExpectedDrawing> expected = drawings.of(name);
         if (expected.isPresent()) {
             DrawingCheck.of(expected.get(), reading.shapes(), list);
@@ -132,21 +166,44 @@ final class FilesCheck {
                 WrittenMarks.of(expected.get(), reading, list);
             }
         } else {
-            alone(name, reading, list);
+            alone(reading, first, list);
         }
         Optional<RecordedPlate> plate = drawings.plate(name);
         if (plate.isPresent() && list.list().isEmpty()) {
             PlateCheck.of(plate.get(), reading.shapes(), ExpectedDrawings.withinMm(name), list);
         }
+        alike(name, reading, first, list);
     }
 
     /** What the record does not hold is compared with the same drawing in the format that was read first. */
-    private void alone(String name, Reading reading, Findings list) {
+    private static void alone(Reading reading, Optional<Reading> first, Findings list) {
         DrawingCheck.alone(reading.shapes(), list);
+        if (first.isPresent() && list.list().isEmpty()) {
+            DrawingCheck.of(
+                    ExpectedDrawing.like(first.get().shapes(), ExpectedDrawings.SVG_MM), reading.shapes(), list);
+        }
+    }
+
+    /** The same drawing in the format that was read first, if nothing was wrong with that. */
+    private Optional<Reading> first(String name) throws IOException {
+        String file = sound.get(ExpectedDrawings.drawing(name));
+        return file == null ? Optional.empty() : reading(file);
+    }
+
+    /** Line by line, and by where all of it lies. */
+    private void alike(String name, Reading reading, Optional<Reading> first, Findings list) {
+        if (name.matches("(dxf|svg)/(.+/)?((panels|hubs)/[^/]+|kerf[^/]*)")
+                && list.list().isEmpty()) {
+            DrawingCheck.origin(reading.shapes(), MARGIN_MM, ExpectedDrawings.withinMm(name), list);
+        }
         String drawing = ExpectedDrawings.drawing(name);
-        Reading first = unrecorded.putIfAbsent(drawing, reading);
-        if (first != null && list.list().isEmpty()) {
-            DrawingCheck.of(ExpectedDrawing.like(first.shapes(), ExpectedDrawings.SVG_MM), reading.shapes(), list);
+        if (first.isPresent() && list.list().isEmpty()) {
+            String file = sound.get(drawing);
+            double within = Math.max(ExpectedDrawings.withinMm(name), ExpectedDrawings.withinMm(file));
+            LineMatch.of(reading.shapes(), file, first.get().shapes(), within, list);
+        }
+        if (list.list().isEmpty()) {
+            sound.putIfAbsent(drawing, name);
         }
     }
 }
