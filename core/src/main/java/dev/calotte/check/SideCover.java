@@ -60,7 +60,7 @@ final class SideCover {
     private boolean isCovered(Side side, List<Side> others) {
         List<double[]> spans = new ArrayList<>();
         for (Side other : others) {
-            if (near(side, other) && side.beside(other.from) <= withinMm && side.beside(other.to) <= withinMm) {
+            if (near(side, other) && inOneLine(side, other)) {
                 double a = side.along(other.from);
                 double b = side.along(other.to);
                 spans.add(new double[] {Math.min(a, b), Math.max(a, b)});
@@ -72,6 +72,13 @@ final class SideCover {
             reached = span[0] <= reached + 2 * withinMm ? Math.max(reached, span[1]) : reached;
         }
         return reached >= side.length() - 2 * withinMm;
+    }
+
+    /** Asked of the longer one: the direction of a short side hangs on its last digits. */
+    private boolean inOneLine(Side one, Side other) {
+        Side longer = one.length() < other.length() ? other : one;
+        Side shorter = longer == one ? other : one;
+        return longer.beside(shorter.from) <= withinMm && longer.beside(shorter.to) <= withinMm;
     }
 
     private boolean near(Side one, Side other) {

@@ -99,6 +99,24 @@ class ExpectedDrawingTest {
                 .containsExactly("FOREIGN");
     }
 
+    /** The direction of half a millimetre hangs on its last digit, and far away it points beside the long side. */
+    @Test
+    void aSideThatIsCutInStrokesOfWhichOneIsShortBelongsToItsPiece() {
+        Ring outline = Ring.of(List.of(0.0, 0.0, 2000.0, 0.0, 1000.0, 800.0));
+        ExpectedDrawing expected = new ExpectedDrawing(
+                List.of(new Cut("P1-1.01", outline, List.of())),
+                Optional.of(ExpectedDrawing.EVERYWHERE),
+                0,
+                true,
+                WITHIN);
+        List<Shape> strokes = List.of(
+                Polyline.open(Operation.CUT_OUTER, 2000, 0, 1000, 800, 0, 0, 1000, 0),
+                Polyline.open(Operation.CUT_OUTER, 1000, 0, 1000.5, 0.00005),
+                Polyline.open(Operation.CUT_OUTER, 1000.5, 0.00005, 2000, 0));
+
+        assertThat(found(expected, strokes)).isEmpty();
+    }
+
     /** With one outline only, too, that is not called scaled, but what it is. */
     @Test
     void anotherOutlineAloneIsNotCalledScaled() {
