@@ -103,6 +103,25 @@ class CheckCleanTest {
                         SKIN + "plane: 5 mm }]",
                         "files: [tables, dxf]"),
                 brief(
+                        "dome: { breakdown: 2, keep: 1/2, riser: 50 cm }",
+                        SMALL,
+                        "openings: [{ name: light, remove: [P1-1.01, P1-1.02, P1-1.03, P1-1.04, P1-1.05], struts: remove }]",
+                        "assembly: { patches: sectors }",
+                        "files: [tables]"),
+                brief(
+                        "dome: { breakdown: [2, 1], keep: { above: 100 mm } }",
+                        "size: { radius: 2 m }",
+                        "covers: [{ name: cloth, stock: [{ roll: 1600 mm }, " + SHEET
+                                + "], edge: 10 mm, grain: along }]",
+                        "assembly: { patches: sectors }",
+                        "files: [tables]"),
+                brief(
+                        "dome: { breakdown: 3, keep: 4/9, riser: 1 m }",
+                        "size: { floor-area: 20 m2 }",
+                        "openings: [{ name: door, remove: [P1-4.01, P1-4.02], struts: keep }]",
+                        "assembly: { patches: rows }",
+                        "files: [tables]"),
+                brief(
                         "dome: { solid: tetrahedron, breakdown: 4, up: face }",
                         "size: { radius: 1 m }",
                         "files: [tables, dxf, svg]"));

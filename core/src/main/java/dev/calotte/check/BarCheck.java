@@ -66,6 +66,18 @@ public final class BarCheck {
                 need.mark(), "how often it is cut from bars", counts.getOrDefault(need.mark(), 0), need.count(), 0));
     }
 
+    /**
+     * Adds up what remains of all bars.
+     *
+     * @param offcut what is said of it, in millimetres
+     * @param bars the bars
+     * @param findings takes what is wrong
+     */
+    public static void offcut(double offcut, List<Bar> bars, Findings findings) {
+        double left = bars.stream().mapToDouble(Bar::left).sum();
+        findings.same("bars.offcut", "what remains of all bars", offcut, left, Printed.RECORD_MM * (1 + bars.size()));
+    }
+
     private static void bar(String name, Bar bar, Map<String, Need> known, Findings findings) {
         double taken = bar.left();
         for (Cut cut : bar.cuts()) {

@@ -52,6 +52,7 @@ final class HubCheck {
         dome.hubKinds()
                 .forEach(kind ->
                         findings.same(kind.mark(), "the count", kind.count(), counts.getOrDefault(kind.mark(), 0), 0));
+        new HubHands(dome, withinDeg, findings).check();
     }
 
     private void circle(Hub hub, HubKind kind) {

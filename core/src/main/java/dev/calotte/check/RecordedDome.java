@@ -180,6 +180,7 @@ public record RecordedDome(
      * A kind of hubs.
      *
      * @param mark its mark
+     * @param hand left, right or none
      * @param count how many there are
      * @param struts the marks of the kinds that meet there, counter-clockwise from outside
      * @param gaps the angles between them, in degrees
@@ -187,12 +188,19 @@ public record RecordedDome(
      * @param open whether it lies at an edge
      */
     public record HubKind(
-            String mark, int count, List<String> struts, List<Double> gaps, List<Double> axialAngles, boolean open) {
+            String mark,
+            String hand,
+            int count,
+            List<String> struts,
+            List<Double> gaps,
+            List<Double> axialAngles,
+            boolean open) {
 
         /**
          * Copies the lists.
          *
          * @param mark its mark
+         * @param hand left, right or none
          * @param count how many there are
          * @param struts the marks of the kinds that meet there, counter-clockwise from outside
          * @param gaps the angles between them, in degrees

@@ -71,8 +71,12 @@ public record Ring(List<Vector2D> corners) {
         return corners.get(Math.floorMod(i, size()));
     }
 
-    /** Above 0 if it runs counter-clockwise. */
-    double area() {
+    /**
+     * The area inside.
+     *
+     * @return above 0 if it runs counter-clockwise
+     */
+    public double area() {
         double twice = 0;
         for (int i = 1; i + 1 < size(); i++) {
             twice += corner(i + 1).crossProduct(corner(0), corner(i));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.calotte.check.RecordedDome.Hub;
 import dev.calotte.check.RecordedDome.HubKind;
 import dev.calotte.check.RecordedDome.Strut;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -59,19 +60,42 @@ class HubCheckTest {
                 .containsExactly("MISSING vertex " + gone.vertex(), "DIFFERENT " + gone.kind());
     }
 
+    /** The hubs of a kind of two hands, and that both kinds are no mirror images of each other any more. */
+    private static List<String> withTwins(HubKind kind) {
+        List<String> found = new ArrayList<>(hubs(DOME, kind.mark()));
+        found.add("DIFFERENT " + kind.mark().replace('R', 'L'));
+        found.add("DIFFERENT " + kind.mark().replace('L', 'R'));
+        return found;
+    }
+
+    @Test
+    void aHandThatIsNotThatOfTheMarkOrTheShapeIsFound() {
+        int own = 0;
+        while (!DOME.hubKinds().get(own).hand().equals("none")) {
+            own++;
+        }
+        String mark = DOME.hubKinds().get(own).mark();
+        assertThat(found(ALTERED.hubKind(
+                        own,
+                        k -> new HubKind(
+                                k.mark(), "left", k.count(), k.struts(), k.gaps(), k.axialAngles(), k.open()))))
+                .containsExactly("DIFFERENT " + mark);
+    }
+
     @Test
     void otherGapsOfAKindAreFoundAtEachOfItsHubs() {
         RecordedDome dome = ALTERED.hubKind(
                 0,
                 k -> new HubKind(
                         k.mark(),
+                        k.hand(),
                         k.count(),
                         k.struts(),
                         Found.changed(k.gaps(), 0, deg -> deg + 0.001),
                         k.axialAngles(),
                         k.open()));
         assertThat(found(dome))
-                .containsExactlyElementsOf(hubs(DOME, DOME.hubKinds().get(0).mark()));
+                .containsExactlyElementsOf(withTwins(DOME.hubKinds().get(0)));
     }
 
     /** Kinds that are mirror images of each other have the same struts and gaps, in the other order. */
@@ -87,8 +111,10 @@ class HubCheckTest {
                 .findFirst()
                 .orElseThrow();
         RecordedDome dome = ALTERED.hubKind(
-                at, k -> new HubKind(k.mark(), k.count(), right.struts(), right.gaps(), right.axialAngles(), k.open()));
-        assertThat(found(dome)).isNotEmpty().containsExactlyElementsOf(hubs(DOME, left.mark()));
+                at,
+                k -> new HubKind(
+                        k.mark(), k.hand(), k.count(), right.struts(), right.gaps(), right.axialAngles(), k.open()));
+        assertThat(found(dome)).isNotEmpty().containsExactlyElementsOf(withTwins(left));
     }
 
     @Test
@@ -105,7 +131,9 @@ class HubCheckTest {
     @Test
     void countsOfKindsAreFound() {
         assertThat(found(ALTERED.hubKind(
-                        2, k -> new HubKind(k.mark(), k.count() + 2, k.struts(), k.gaps(), k.axialAngles(), k.open()))))
+                        2,
+                        k -> new HubKind(
+                                k.mark(), k.hand(), k.count() + 2, k.struts(), k.gaps(), k.axialAngles(), k.open()))))
                 .containsExactly("DIFFERENT " + DOME.hubKinds().get(2).mark());
     }
 }

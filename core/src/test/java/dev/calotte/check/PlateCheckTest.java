@@ -146,7 +146,7 @@ class PlateCheckTest {
     void aKindOfMoreStrutsThanAnyHubHasIsNotSearchedFor() {
         RecordedDome.HubKind kind = plate(BASE).kind();
         RecordedDome.HubKind crowded = new RecordedDome.HubKind(
-                kind.mark(), 1, Collections.nCopies(50_000, "S1"), kind.gaps(), kind.axialAngles(), true);
+                kind.mark(), kind.hand(), 1, Collections.nCopies(50_000, "S1"), kind.gaps(), kind.axialAngles(), true);
         RecordedPlate wrong = new RecordedPlate(crowded, 10, 100, OptionalDouble.empty());
         assertThat(Found.by(findings -> PlateCheck.of(wrong, shapes(BASE), WITHIN, findings)))
                 .containsExactly("DIFFERENT " + mark());

@@ -102,6 +102,7 @@ final class Records {
     private static RecordedDome.HubKind hubKind(HubKind kind) {
         return new RecordedDome.HubKind(
                 kind.mark(),
+                kind.hand().name().toLowerCase(Locale.ROOT),
                 kind.count(),
                 kind.strutMarks(),
                 degrees(kind.gapsRad().stream().mapToDouble(rad -> rad)),

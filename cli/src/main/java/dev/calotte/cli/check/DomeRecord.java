@@ -97,6 +97,7 @@ record DomeRecord(Json root) {
     private static RecordedDome.HubKind hubKind(Json json) throws RecordException {
         return new RecordedDome.HubKind(
                 json.text("mark"),
+                json.text("hand"),
                 json.whole("count"),
                 json.texts("struts"),
                 json.numbers("gaps"),

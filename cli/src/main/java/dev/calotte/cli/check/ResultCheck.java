@@ -165,6 +165,9 @@ public final class ResultCheck {
                 PlanCheck.of(dome, cover, list);
             }
         }
+        NumbersCheck numbers = new NumbersCheck(root, dome, covers);
+        add(new Findings(DOME, AGAIN), numbers::whole);
+        add(new Findings(DOME, AGAIN), numbers::stock);
         pieces = dome.struts().size() + " struts, " + dome.panels().size() + " panels, "
                 + dome.hubs().size() + " hubs and " + covers.size() + (covers.size() == 1 ? " cover" : " covers")
                 + " put together.";
@@ -195,5 +198,6 @@ public final class ResultCheck {
             bars.add(new BarCheck.Bar(bar.number("length"), cuts, bar.number("left")));
         }
         BarCheck.of(needs, bars, list);
+        BarCheck.offcut(root.at("bars").number("offcut"), bars, list);
     }
 }
