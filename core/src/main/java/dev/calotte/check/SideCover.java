@@ -76,8 +76,9 @@ final class SideCover {
 
     /** Asked of the longer one: the direction of a short side hangs on its last digits. */
     private boolean inOneLine(Side one, Side other) {
-        Side longer = one.length() < other.length() ? other : one;
-        Side shorter = longer == one ? other : one;
+        boolean first = one.length() >= other.length();
+        Side longer = first ? one : other;
+        Side shorter = first ? other : one;
         return longer.beside(shorter.from) <= withinMm && longer.beside(shorter.to) <= withinMm;
     }
 

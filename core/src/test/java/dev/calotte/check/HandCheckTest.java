@@ -16,7 +16,7 @@ class HandCheckTest {
     private static final HubKind EVEN = kind(List.of("S1", "S2", "S2"), List.of(110.0, 140.0, 110.0));
 
     private static HubKind kind(List<String> struts, List<Double> gaps) {
-        return new HubKind("H7", 1, struts, gaps, List.of(11.0, 12.0, 12.0), false);
+        return new HubKind("H7", "left", 1, struts, gaps, List.of(11.0, 12.0, 12.0), false);
     }
 
     /** Of a kind, turned so far; the other way round for a mirror; rising outwards for an outer half. */
@@ -65,8 +65,8 @@ class HandCheckTest {
     void nothingIsSaidOfWhatIsNoMirrorImage() {
         assertThat(found(HANDED, false, rims(EVEN, 0, 1, false))).isEmpty();
         assertThat(found(HANDED, false, new Facets("", new float[9]))).isEmpty();
-        HubKind none = new HubKind("H1", 1, List.of("S1"), List.of(), List.of(), true);
-        HubKind flat = new HubKind("H1", 1, List.of("S1"), List.of(), List.of(0.0), true);
+        HubKind none = new HubKind("H1", "none", 1, List.of("S1"), List.of(), List.of(), true);
+        HubKind flat = new HubKind("H1", "none", 1, List.of("S1"), List.of(), List.of(0.0), true);
         assertThat(found(none, false, rims(HANDED, 0, -1, false))).isEmpty();
         assertThat(found(flat, false, rims(HANDED, 0, -1, false))).isEmpty();
     }
