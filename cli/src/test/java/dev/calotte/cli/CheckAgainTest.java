@@ -2,15 +2,9 @@ package dev.calotte.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.calotte.cli.folder.Manifest;
-import dev.calotte.cli.folder.Sha256;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,42 +32,25 @@ class CheckAgainTest {
 
     @BeforeAll
     static void make() throws IOException {
-        Files.writeString(brief(), BRIEF);
-        String out = made.resolve("out").toString();
-        Runs.Result run = Runs.run("make", brief().toString(), "--out", out, "--steps", "77");
-        assertThat(run.err()).isEmpty();
+        Planted.make(made, BRIEF, 77);
     }
 
     private static Path brief() {
-        return made.resolve("tent.yaml");
+        return made.resolve("brief.yaml");
     }
 
     @BeforeEach
     void copy() throws IOException {
-        Path from = made.resolve("out");
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path to = folder.resolve(from.relativize(file).toString());
-                Files.createDirectories(to.getParent());
-                Files.copy(file, to);
-            }
-        }
+        new Planted(folder).copy(made);
     }
 
     private Runs.Result check() throws IOException {
-        Map<String, String> sums = new TreeMap<>();
-        Runs.contents(folder)
-                .forEach((name, text) -> sums.put(name, Sha256.of(text.getBytes(StandardCharsets.ISO_8859_1))));
-        sums.remove(Manifest.NAME);
-        Files.writeString(folder.resolve(Manifest.NAME), new Manifest(sums).toString());
+        new Planted(folder).sum();
         return Runs.run("check", folder.toString(), "--brief", brief().toString());
     }
 
     private void replace(String name, String before, String after) throws IOException {
-        Path file = folder.resolve(name);
-        String text = Files.readString(file, StandardCharsets.ISO_8859_1);
-        assertThat(text).contains(before);
-        Files.writeString(file, text.replaceFirst(before, after), StandardCharsets.ISO_8859_1);
+        new Planted(folder).change(name, text -> text.replaceFirst(before, after));
     }
 
     @Test

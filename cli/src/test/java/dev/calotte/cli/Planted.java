@@ -22,10 +22,14 @@ record Planted(Path folder) {
 
     /** Makes a result to copy from. */
     static void make(Path folder, String text) throws IOException {
+        make(folder, text, 0);
+    }
+
+    static void make(Path folder, String text, int steps) throws IOException {
         Path brief = folder.resolve("brief.yaml");
         Files.writeString(brief, text);
         Runs.Result run = Runs.run(
-                "make", brief.toString(), "--out", folder.resolve("out").toString(), "--steps", "0");
+                "make", brief.toString(), "--out", folder.resolve("out").toString(), "--steps", "" + steps);
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isZero();
     }
@@ -49,13 +53,18 @@ record Planted(Path folder) {
         Files.writeString(file, after, StandardCharsets.ISO_8859_1);
     }
 
-    /** What the check says when the sums are those of the changed files. */
-    String found() throws IOException {
+    /** Takes the sums of the changed files. */
+    void sum() throws IOException {
         Map<String, String> sums = new TreeMap<>();
         Runs.contents(folder)
                 .forEach((name, text) -> sums.put(name, Sha256.of(text.getBytes(StandardCharsets.ISO_8859_1))));
         sums.remove(Manifest.NAME);
         Files.writeString(folder.resolve(Manifest.NAME), new Manifest(sums).toString());
+    }
+
+    /** What the check says when the sums are those of the changed files. */
+    String found() throws IOException {
+        sum();
         Runs.Result result = Runs.run("check", folder.toString());
         assertThat(result.code()).as(result.out() + result.err()).isEqualTo(3);
         return result.out();

@@ -3,6 +3,7 @@ package dev.calotte.stl;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 
 /** A part of a package as it is unpacked, which ends with an error where it becomes out of all proportion. */
 final class Unpacked extends InputStream {
@@ -69,10 +70,6 @@ final class Unpacked extends InputStream {
     }
 
     void drain() throws IOException {
-        byte[] buffer = new byte[1 << 13];
-        int read = read(buffer, 0, buffer.length);
-        while (read >= 0) {
-            read = read(buffer, 0, buffer.length);
-        }
+        transferTo(OutputStream.nullOutputStream());
     }
 }

@@ -145,13 +145,13 @@ class PlateReadBackTest {
 
     @Test
     void aModelBehindTooManyOtherPartsIsNotLookedFor() throws IOException {
-        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-        try (java.util.zip.ZipOutputStream zip = new java.util.zip.ZipOutputStream(bytes)) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             for (int i = 0; i < 1000; i++) {
-                zip.putNextEntry(new java.util.zip.ZipEntry("part" + i));
+                zip.putNextEntry(new ZipEntry("part" + i));
             }
-            zip.putNextEntry(new java.util.zip.ZipEntry("3D/3dmodel.model"));
-            zip.write(MODEL.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            zip.putNextEntry(new ZipEntry("3D/3dmodel.model"));
+            zip.write(MODEL.getBytes(StandardCharsets.UTF_8));
         }
         assertThatThrownBy(() -> read(bytes.toByteArray())).hasMessageContaining("there is no part");
     }
