@@ -228,6 +228,18 @@ public record RecordedDome(
         return vertices.get(index);
     }
 
+    /**
+     * How far apart the ends of the longest strut are.
+     *
+     * @return millimetres between vertices; not a number if there are no struts
+     */
+    public double longestStrutMm() {
+        return struts.stream()
+                .mapToDouble(strut -> vertex(strut.from()).distance(vertex(strut.to())))
+                .max()
+                .orElse(Double.NaN);
+    }
+
     /** How far any strut may be from its kind. */
     double mergeError() {
         return strutKinds.stream().mapToDouble(StrutKind::mergeError).max().orElse(0);

@@ -79,15 +79,7 @@ record NumbersCheck(Json root, RecordedDome dome, List<RecordedCover> covers) {
             case "height" -> figures.number("height");
             case "floor-diameter" -> figures.number("floorDiameter");
             case "floor-area" -> figures.number("floorArea");
-            case "longest-strut" ->
-                dome.opened()
-                        ? Double.NaN
-                        : dome.struts().stream()
-                                .mapToDouble(strut -> dome.vertices()
-                                        .get(strut.from())
-                                        .distance(dome.vertices().get(strut.to())))
-                                .max()
-                                .orElse(Double.NaN);
+            case "longest-strut" -> dome.opened() ? Double.NaN : dome.longestStrutMm();
             default ->
                 throw new RecordException(
                         "steps are by " + by + ", not by radius, height, floor-diameter, floor-area or longest-strut");
